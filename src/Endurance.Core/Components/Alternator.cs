@@ -1,0 +1,25 @@
+using Endurance.Quantities;
+
+namespace Endurance.Components;
+
+/// <summary>A regulated source: its set-point behind a droop, never taking current, never giving more than its rating.</summary>
+public sealed record Alternator
+{
+    public required string Name { get; init; }
+
+    public required string Bus { get; init; }
+
+    /// <summary>Regulated voltage at no load; above zero.</summary>
+    public required Voltage Setpoint { get; init; }
+
+    /// <summary>Current limit with the engine at cruise; above zero.</summary>
+    public required Current Rated { get; init; }
+
+    /// <summary>Fall of voltage per ampere; above zero.</summary>
+    public required Resistance Droop { get; init; }
+
+    /// <summary>Name of the engine that turns it; <see langword="null"/>: always turned.</summary>
+    public string? DrivenBy { get; init; }
+
+    public bool IsOn { get; init; } = true;
+}

@@ -1,0 +1,70 @@
+using Endurance.Numerics;
+using Endurance.Quantities;
+
+namespace Endurance.Components;
+
+/// <summary>A battery between a bus and ground: EMF behind a resistance, and a lifetime that follows Peukert's law.</summary>
+/// <remarks>Current is positive when discharging. Charge is a fraction of life, 0 exhausted to 1 full.</remarks>
+public sealed record Battery
+{
+    public required string Name { get; init; }
+
+    public required string Bus { get; init; }
+
+    /// <summary>Rated capacity when new and warm, at the rate of <see cref="Rate"/>; above zero.</summary>
+    public required Charge RatedCapacity { get; init; }
+
+    /// <summary>Time in which the rated current, <see cref="RatedCapacity"/> divided by this, empties a new, warm battery; above zero.</summary>
+    public required Duration Rate { get; init; }
+
+    /// <summary>Peukert's exponent; at least 1.</summary>
+    public required double PeukertExponent { get; init; }
+
+    /// <summary>Volts over charge, not falling, from charge 0 to charge 1.</summary>
+    public required PiecewiseLinear Emf { get; init; }
+
+    /// <summary>Ohms over charge at the battery's temperature before <see cref="ResistanceFactor"/>; every value above zero.</summary>
+    public required PiecewiseLinear Resistance { get; init; }
+
+    /// <summary>Charge stored per charge received; above 0, at most 1.</summary>
+    public double ChargeEfficiency { get; init; } = 1;
+
+    /// <summary>State of charge at time zero; 0 to 1.</summary>
+    public double InitialCharge { get; init; } = 1;
+
+    /// <summary>Capacity left by age as a fraction of the rating; above 0, at most 1.5.</summary>
+    public double Health { get; init; } = 1;
+
+    public required Temperature Temperature { get; init; }
+
+    /// <summary>Capacity at <see cref="Temperature"/> as a fraction of that at 25 degC; above 0.</summary>
+    public double CapacityFactor { get; init; } = 1;
+
+    /// <summary>Multiplies <see cref="Resistance"/>; above 0.</summary>
+    public double ResistanceFactor { get; init; } = 1;
+
+    /// <summary>Limit of the charge current: this many times the effective capacity times the charge missing, per hour. <see langword="null"/>: no limit.</summary>
+    public double? ChargeAcceptancePerHour { get; init; }
+
+    /// <summary>The current that empties the battery in <see cref="Rate"/>.</summary>
+    public Current ReferenceCurrent => Current.FromAmperes(RatedCapacity.AmpereHours / Rate.Hours);
+
+    /// <summary>The 20-hour current, below which a slower discharge gives no more capacity.</summary>
+    /// <remarks>I_ref min(1, (H/20)^(1/k)).</remarks>
+    public Current LowestPeukertCurrent =>
+        ReferenceCurrent * Math.Min(1, Math.Pow(Rate.Hours / 20, 1 / PeukertExponent));
+
+    /// <summary>Rated capacity times health times the capacity factor.</summary>
+    public Charge EffectiveCapacity => RatedCapacity * (Health * CapacityFactor);
+
+    /// <summary>Time to exhaustion from full at a constant current, by Peukert's law in the form of a rated point.</summary>
+    /// <remarks>H (C_eff/C_rated) (I_ref/I)^k at and above <see cref="LowestPeukertCurrent"/>; below it the capacity stays that at the 20-hour current.</remarks>
+    public Duration LifetimeAt(Current drain)
+    {
+        if (drain <= Current.Zero)
+            throw new ArgumentOutOfRangeException(nameof(drain), drain, "A lifetime needs a discharge current above zero.");
+        var stretched = Math.Max(drain.Amperes, LowestPeukertCurrent.Amperes);
+        var rate = drain.Amperes / EffectiveCapacity.AmpereHours * Math.Pow(stretched / ReferenceCurrent.Amperes, PeukertExponent - 1);
+        return Duration.FromHours(1 / rate);
+    }
+}

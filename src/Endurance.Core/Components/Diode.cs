@@ -1,0 +1,10 @@
+using Endurance.Quantities;
+
+namespace Endurance.Components;
+
+/// <summary>Something that conducts from anode to cathode only. The kinds are <see cref="JunctionDiode"/> and <see cref="IdealDiodeController"/>.</summary>
+public abstract record Diode
+{
+    /// <summary>Resistance, both ways, after it has failed short; 1 mohm unless given.</summary>
+    public Resistance ShortResistance { get; init; } = Resistance.FromMilliohms(1);
+}

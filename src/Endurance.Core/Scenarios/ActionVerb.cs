@@ -1,0 +1,35 @@
+namespace Endurance.Scenarios;
+
+/// <summary>What a step does to its target.</summary>
+public enum ActionVerb
+{
+    /// <summary>An alternator or battery gives nothing from now on.</summary>
+    Fail,
+
+    /// <summary>Undoes fail, short and break.</summary>
+    Restore,
+
+    /// <summary>An engine stops turning its alternators.</summary>
+    Stop,
+
+    /// <summary>An engine turns its alternators again.</summary>
+    Start,
+
+    /// <summary>A contactor, switch or breaker of a feed opens.</summary>
+    Open,
+
+    /// <summary>A contactor, switch or breaker of a feed closes.</summary>
+    Close,
+
+    /// <summary>A load or alternator is switched off.</summary>
+    Shed,
+
+    /// <summary>A load or alternator is switched on.</summary>
+    Connect,
+
+    /// <summary>The diode of a feed fails short.</summary>
+    Short,
+
+    /// <summary>A feed is interrupted until restored.</summary>
+    Break,
+}

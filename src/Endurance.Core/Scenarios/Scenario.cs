@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using Endurance.Components;
+using Endurance.Findings;
+using Endurance.Quantities;
+
+namespace Endurance.Scenarios;
+
+/// <summary>An aircraft's electrical system as drawn, the failures to try, and what must survive them.</summary>
+/// <remarks>Parts stand in the order of the file. Names are unique over all parts and engines.</remarks>
+public sealed record Scenario
+{
+    public required string Title { get; init; }
+
+    public required SystemVoltage System { get; init; }
+
+    public required Temperature Ambient { get; init; }
+
+    /// <summary>Simulated for so long after zero; above zero.</summary>
+    public required Duration Horizon { get; init; }
+
+    public ImmutableArray<Bus> Buses { get; init; } = [];
+
+    public ImmutableArray<Battery> Batteries { get; init; } = [];
+
+    public ImmutableArray<Alternator> Alternators { get; init; } = [];
+
+    public ImmutableArray<Feed> Feeds { get; init; } = [];
+
+    public ImmutableArray<Load> Loads { get; init; } = [];
+
+    public ImmutableArray<FailureCase> FailureCases { get; init; } = [];
+
+    public ImmutableArray<Requirement> Requirements { get; init; } = [];
+
+    /// <summary>Defaults and library values that stand in for what the file does not say.</summary>
+    public ImmutableArray<Assumption> Assumptions { get; init; } = [];
+
+    /// <summary>Engines, in order of first mention by an alternator.</summary>
+    public ImmutableArray<string> Engines =>
+        [.. Alternators.Where(alternator => alternator.DrivenBy is not null).Select(alternator => alternator.DrivenBy!).Distinct(StringComparer.Ordinal)];
+
+    public ImmutableArray<string> EssentialLoads => [.. Loads.Where(load => load.IsEssential).Select(load => load.Name)];
+}

@@ -1,0 +1,6 @@
+namespace Endurance.Scenarios;
+
+/// <summary>One verb on one target.</summary>
+/// <param name="Verb">What is done.</param>
+/// <param name="Target">Name of a part or engine; for open and close a feed, or <c>feed.contactor</c>, <c>feed.switch</c>, <c>feed.breaker</c> where the feed has several.</param>
+public sealed record TimelineAction(ActionVerb Verb, string Target);

@@ -1,0 +1,33 @@
+using Endurance.Quantities;
+
+namespace Endurance.Simulation;
+
+/// <summary>What became of a battery in a run.</summary>
+public sealed record BatteryOutcome
+{
+    public required string Name { get; init; }
+
+    /// <summary>State of charge at the start; 0 to 1.</summary>
+    public required double ChargeStart { get; init; }
+
+    /// <summary>State of charge at the end; 0 to 1.</summary>
+    public required double ChargeEnd { get; init; }
+
+    /// <summary>Integral of the discharge current alone.</summary>
+    public required Charge Delivered { get; init; }
+
+    /// <summary>Integral of the charge current alone, as a positive amount.</summary>
+    public required Charge Received { get; init; }
+
+    /// <summary>Energy given at the terminals while discharging.</summary>
+    public required Energy DeliveredEnergy { get; init; }
+
+    /// <summary>First exhaustion; <see langword="null"/> when not reached.</summary>
+    public required Duration? TimeToExhaustion { get; init; }
+
+    /// <summary>After all steps at zero have settled; positive when discharging.</summary>
+    public required Current StartCurrent { get; init; }
+
+    /// <summary>Largest discharge current of the run; zero or more.</summary>
+    public required Current HighestCurrent { get; init; }
+}

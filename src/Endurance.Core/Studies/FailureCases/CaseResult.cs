@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using Endurance.Findings;
+using Endurance.Quantities;
+using Endurance.Simulation;
+
+namespace Endurance.Studies.FailureCases;
+
+/// <summary>One failure case, simulated and judged.</summary>
+public sealed record CaseResult
+{
+    public required string Name { get; init; }
+
+    public required Verdict Verdict { get; init; }
+
+    /// <summary>Earliest loss over the requirements that apply; with none, over essential loads and buses with a cutoff. <see langword="null"/>: nothing is lost within the horizon.</summary>
+    public required Duration? Endurance { get; init; }
+
+    /// <summary>Endurance less the recognition time, not below zero; <see langword="null"/> when either is absent.</summary>
+    public required Duration? AfterRecognition { get; init; }
+
+    /// <summary>What is lost first; <see langword="null"/> when nothing is.</summary>
+    public required string? LimitedBy { get; init; }
+
+    public required ImmutableArray<RequirementResult> Requirements { get; init; }
+
+    public required SimulationResult Run { get; init; }
+
+    /// <summary>Of the run and of the judgement.</summary>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    public required ImmutableArray<Assumption> Assumptions { get; init; }
+}
