@@ -15,6 +15,9 @@ internal sealed class SimulationRun
     /// <summary>Seconds; when a step this short still has no operating point at its end, the voltage collapses now.</summary>
     private const double CollapseStep = 1e-4;
 
+    /// <summary>Seconds; the shortest step that a near knot asks for.</summary>
+    private const double ShortestKnotStep = 1;
+
     private const double Safety = 0.9;
     private const double LargestGrowth = 5;
     private const double LargestCut = 0.2;
@@ -85,7 +88,7 @@ internal sealed class SimulationRun
     public void Advance()
     {
         var limit = NextDue() - t;
-        var h = Math.Min(suggested, limit);
+        var h = Math.Min(Math.Min(suggested, limit), ToNextKnot());
         system.StagesDue = 0;
         system.Stage = 0;
         var error = method.TryStep(system, t, y, h, options.Tolerance);
@@ -168,6 +171,24 @@ internal sealed class SimulationRun
         settlement.Collapse(t);
         suggested = 1;
         SettleNow();
+    }
+
+    /// <summary>Seconds until a battery has passed its next knot, by its present rate: further on, its line would be an extrapolation.</summary>
+    private double ToNextKnot()
+    {
+        const double beyond = 1.05;
+        var shortest = double.PositiveInfinity;
+        for (var i = 0; i < network.Batteries.Length; i++)
+        {
+            var rate = method.FirstRates[i];
+            if (rate == 0)
+                continue;
+            var knots = network.Batteries[i].Knots;
+            var next = knots[run.BatterySegment[i] + (rate > 0 ? 1 : 0)];
+            shortest = Math.Min(shortest, Math.Max((next - y[i]) / rate * beyond, ShortestKnotStep));
+        }
+
+        return shortest;
     }
 
     /// <summary>Seconds of the next thing that comes by the clock.</summary>
