@@ -1,0 +1,100 @@
+using Endurance.Numerics;
+using Endurance.Simulation.Events;
+
+namespace Endurance.Simulation;
+
+/// <summary>The rates of one run's state: the network solved for the present charges, then each battery's lifetime law.</summary>
+internal sealed class RunSystem : IDifferentialSystem
+{
+    private readonly CompiledNetwork network;
+    private readonly RunState run;
+    private readonly StateLayout layout;
+    private readonly OperatingPointSolver solver;
+    private readonly GuardSet guards;
+
+    public RunSystem(CompiledNetwork network, RunState run, StateLayout layout, OperatingPointSolver solver, GuardSet guards)
+    {
+        this.guards = guards;
+        this.network = network;
+        this.run = run;
+        this.layout = layout;
+        this.solver = solver;
+    }
+
+    /// <summary>Stages evaluated since it was last set to zero.</summary>
+    public int Stage { get; set; }
+
+    /// <summary>A bit for each stage at which a guard was due; the first stage after the start of a step is bit 1.</summary>
+    public int StagesDue { get; set; }
+
+    /// <summary>Solves the network for a state; <see langword="false"/> when it has no operating point.</summary>
+    public bool TrySolve(ReadOnlySpan<double> y)
+    {
+        var equations = solver.Equations;
+        for (var i = 0; i < network.Batteries.Length; i++)
+        {
+            var battery = network.Batteries[i];
+            var segment = run.BatterySegment[i];
+            equations.BatteryEmf[i] = battery.EmfAt(y[i], segment);
+            equations.BatteryResistance[i] = battery.ResistanceAt(y[i], segment);
+            equations.BatteryChargeLimit[i] = battery.ChargeLimitAt(y[i]);
+        }
+
+        return solver.TrySolve();
+    }
+
+    public bool TryEvaluate(double t, ReadOnlySpan<double> y, Span<double> rates)
+    {
+        if (!TrySolve(y))
+            return false;
+        rates.Clear();
+        var equations = solver.Equations;
+        BatteryRates(equations, rates);
+        for (var i = 0; i < network.Feeds.Length; i++)
+        {
+            var amperes = equations.FeedAmperes[i];
+            var feed = network.Feeds[i];
+            rates[layout.FeedReverse + i] = Math.Max(0, -amperes);
+            rates[layout.SinkEnergy] += amperes * (equations.Volts[feed.From] - equations.Volts[feed.To]);
+        }
+
+        for (var i = 0; i < network.Alternators.Length; i++)
+            rates[layout.SourceEnergy] += equations.AlternatorAmperes[i] * equations.Volts[network.Alternators[i].Node];
+        rates[layout.SinkEnergy] += PowerOf(network.Loads, equations.LoadAmperes) + PowerOf(network.Coils, equations.CoilAmperes);
+        Stage++;
+        if (guards.AnyDue(y))
+            StagesDue |= 1 << Stage;
+        return true;
+    }
+
+    private void BatteryRates(NetworkEquations equations, Span<double> rates)
+    {
+        for (var i = 0; i < network.Batteries.Length; i++)
+        {
+            var battery = network.Batteries[i];
+            var amperes = equations.BatteryAmperes[i];
+            var volts = equations.Volts[battery.Node];
+            rates[i] = battery.ChargeRate(amperes, run.BatteryModes[i]);
+            if (amperes > 0)
+            {
+                rates[layout.Delivered + i] = amperes;
+                rates[layout.DeliveredEnergy + i] = amperes * volts;
+            }
+            else
+            {
+                rates[layout.Received + i] = -amperes;
+            }
+
+            rates[layout.SourceEnergy] += amperes * equations.BatteryEmf[i];
+            rates[layout.SinkEnergy] += amperes * (equations.BatteryEmf[i] - volts);
+        }
+    }
+
+    private double PowerOf(CompiledLoad[] loads, double[] amperes)
+    {
+        var watts = 0.0;
+        for (var i = 0; i < loads.Length; i++)
+            watts += amperes[i] * solver.Volts[loads[i].Node];
+        return watts;
+    }
+}
