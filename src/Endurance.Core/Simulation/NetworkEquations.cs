@@ -205,8 +205,7 @@ internal sealed class NetworkEquations
         switch (feed.Law)
         {
             case FeedLaw.JunctionDiode:
-                ref readonly var junction = ref junctions[index];
-                return BranchLaw.Junction(v, junction.Saturation, junction.Emission, feed.SeriesResistance, feed.Leakage);
+                return BranchLaw.Junction(v, junctions[index], feed.SeriesResistance, feed.Leakage);
             case FeedLaw.IdealDiode:
                 return BranchLaw.IdealDiode(v, feed.OnResistance, feed.RegulatedDrop, feed.ConductorResistance);
             default:

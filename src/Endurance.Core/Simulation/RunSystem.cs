@@ -11,10 +11,17 @@ internal sealed class RunSystem : IDifferentialSystem
     private readonly StateLayout layout;
     private readonly OperatingPointSolver solver;
     private readonly GuardSet guards;
+    private double[] newer;
+    private double[] older;
+    private double newerTime;
+    private double olderTime;
+    private int past;
 
     public RunSystem(CompiledNetwork network, RunState run, StateLayout layout, OperatingPointSolver solver, GuardSet guards)
     {
         this.guards = guards;
+        newer = new double[network.BusCount];
+        older = new double[network.BusCount];
         this.network = network;
         this.run = run;
         this.layout = layout;
@@ -43,10 +50,15 @@ internal sealed class RunSystem : IDifferentialSystem
         return solver.TrySolve();
     }
 
+    /// <summary>Forgets the voltages of earlier instants; for after a jump.</summary>
+    public void ForgetPast() => past = 0;
+
     public bool TryEvaluate(double t, ReadOnlySpan<double> y, Span<double> rates)
     {
+        Extrapolate(t);
         if (!TrySolve(y))
             return false;
+        Remember(t);
         rates.Clear();
         var equations = solver.Equations;
         BatteryRates(equations, rates);
@@ -65,6 +77,31 @@ internal sealed class RunSystem : IDifferentialSystem
         if (guards.AnyDue(y))
             StagesDue |= 1 << Stage;
         return true;
+    }
+
+    /// <summary>Starts the solver on the straight line through the last two solutions.</summary>
+    private void Extrapolate(double t)
+    {
+        if (past < 2 || newerTime == olderTime)
+            return;
+        var share = (t - newerTime) / (newerTime - olderTime);
+        for (var i = 0; i < newer.Length; i++)
+            solver.Volts[i] = newer[i] + (share * (newer[i] - older[i]));
+    }
+
+    private void Remember(double t)
+    {
+        if (past > 0 && t == newerTime)
+        {
+            solver.Volts.CopyTo(newer, 0);
+            return;
+        }
+
+        (older, newer) = (newer, older);
+        olderTime = newerTime;
+        newerTime = t;
+        solver.Volts.CopyTo(newer, 0);
+        past = Math.Min(past + 1, 2);
     }
 
     private void BatteryRates(NetworkEquations equations, Span<double> rates)

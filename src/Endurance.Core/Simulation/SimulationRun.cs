@@ -145,6 +145,7 @@ internal sealed class SimulationRun
     /// <summary>Prepares the first rates of the next step after a jump.</summary>
     private void Restart()
     {
+        system.ForgetPast();
         if (!system.TryEvaluate(t, y, method.FirstRates))
             throw new UnsolvedNetworkException(network.BusNames[solver.Equations.WorstBus()], solver.Equations.WorstResidual());
         locator.StartFrom(y);

@@ -80,6 +80,7 @@ internal sealed class Settlement
             }
 
             AdjustBatteryModes(y);
+            guards.Arm();
             return;
         }
 
@@ -250,7 +251,7 @@ internal sealed class Settlement
         var due = false;
         foreach (var guard in guards.All)
         {
-            if (guard.Kind < GuardKind.LoadJudgement || guards.Value(guard, []) >= 0)
+            if (guard.Kind < GuardKind.LoadJudgement || !guards.IsDue(guard, []))
                 continue;
             switch (guard.Kind)
             {
@@ -295,7 +296,7 @@ internal sealed class Settlement
         {
             if (guard.Kind > GuardKind.BatteryCurrentAbove)
                 return;
-            while (guards.Value(guard, y) < 0 && MoveBattery(guard))
+            while (guards.IsDue(guard, y) && MoveBattery(guard))
             {
                 // a battery may have several knots to pass after a jump
             }
