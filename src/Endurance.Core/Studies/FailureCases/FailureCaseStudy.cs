@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Endurance.Findings;
 using Endurance.Scenarios;
 using Endurance.Simulation;
 
@@ -9,9 +10,35 @@ public static class FailureCaseStudy
 {
     /// <summary>One result a case, in the order of the cases given, whatever the number of threads.</summary>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    /// <exception cref="ChatteringException">Parts of the scenario switch each other without end.</exception>
+    /// <exception cref="UnsolvedNetworkException">The solver did not reach its accuracy.</exception>
     public static ImmutableArray<CaseResult> Run(
         Scenario scenario,
         ImmutableArray<FailureCase> cases,
         SimulationOptions options,
-        CancellationToken cancellation = default) => throw new NotSupportedException();
+        CancellationToken cancellation = default)
+    {
+        var simulator = new Simulator(scenario);
+        var results = new CaseResult[cases.Length];
+        try
+        {
+            Parallel.For(0, cases.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
+                results[i] = RunCase(scenario, simulator, cases[i], options, cancellation));
+        }
+        catch (AggregateException failures)
+        {
+            System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(failures.InnerExceptions[0]);
+        }
+
+        return [.. results];
+    }
+
+    private static CaseResult RunCase(
+        Scenario scenario, Simulator simulator, FailureCase failureCase, SimulationOptions options, CancellationToken cancellation)
+    {
+        var run = simulator.Run(failureCase, options, cancellation);
+        var judged = Judgement.Of(scenario, failureCase, run);
+        ImmutableArray<Finding> findings = [.. run.Findings, .. judged.Findings, .. CaseFindings.Of(scenario, failureCase, run)];
+        return judged with { Findings = findings };
+    }
 }

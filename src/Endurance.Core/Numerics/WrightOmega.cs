@@ -1,0 +1,51 @@
+namespace Endurance.Numerics;
+
+/// <summary>The Wright omega function of a real argument: the solution w of w + ln w = z.</summary>
+/// <remarks>
+/// Equals Lambert's W of e^z, without the overflow of e^z. Started from its expansions and refined by the fourth-order
+/// iteration of Fritsch, Shafer and Crowley, Comm. ACM 16 (1973) 123.
+/// </remarks>
+internal static class WrightOmega
+{
+    public static double At(double z)
+    {
+        if (z < -18)
+        {
+            var tail = Math.Exp(z);
+            return tail * (1 - tail);
+        }
+
+        // Each pass raises the relative error to its fourth power, so one started below the bound is the last.
+        const double lastPass = 1e-4;
+        var w = Start(z);
+        for (var i = 0; i < 4; i++)
+        {
+            var residual = z - w - Math.Log(w);
+            var onePlus = 1 + w;
+            var correction = 2 * onePlus * (onePlus + (2.0 / 3.0 * residual));
+            w *= 1 + (residual / onePlus * (correction - residual) / (correction - (2 * residual)));
+            if (Math.Abs(residual) < lastPass)
+                break;
+        }
+
+        return w;
+    }
+
+    private static double Start(double z)
+    {
+        if (z < -2)
+        {
+            var x = Math.Exp(z);
+            return x * (1 - x + (1.5 * x * x));
+        }
+
+        if (z < 4)
+        {
+            var d = z - 1;
+            return 1 + (d / 2) + (d * d / 16) - (d * d * d / 192);
+        }
+
+        var log = Math.Log(z);
+        return z - log + (log / z);
+    }
+}

@@ -1,0 +1,82 @@
+using Endurance.Numerics;
+
+namespace Endurance.Simulation;
+
+/// <summary>A branch current and its slope at one voltage.</summary>
+/// <param name="Amperes">Current.</param>
+/// <param name="Siemens">Its derivative by voltage, zero or more but for constant power.</param>
+internal readonly record struct BranchPoint(double Amperes, double Siemens);
+
+/// <summary>The current laws of all kinds of branches.</summary>
+internal static class BranchLaw
+{
+    /// <summary>Volts below which P/v goes on along its tangent; below any voltage an aircraft runs at.</summary>
+    private const double ConstantPowerFloor = 0.05;
+
+    /// <summary>Fraction of the regulated drop below which an ideal-diode controller is off.</summary>
+    private const double ControllerOff = 0.95;
+
+    /// <summary>Junction diode with all resistances of the feed in series.</summary>
+    /// <remarks>i = (a/R) w(ln(Is R/a) + (v + Is R)/a) - Is with a = n k T/q and w the Wright omega function.</remarks>
+    public static BranchPoint Junction(double v, JunctionState junction, double resistance, double leakage)
+    {
+        var w = WrightOmega.At(junction.LogDrop + ((v + (junction.Saturation * resistance)) / junction.Emission));
+        var point = new BranchPoint((junction.Emission / resistance * w) - junction.Saturation, w / (1 + w) / resistance);
+        return v < 0 && leakage > 0 ? new(point.Amperes + (leakage * v), point.Siemens + leakage) : point;
+    }
+
+    /// <summary>Ideal-diode controller with conductors in series.</summary>
+    public static BranchPoint IdealDiode(double v, double onResistance, double regulatedDrop, double conductors)
+    {
+        var full = onResistance + conductors;
+        if (v >= regulatedDrop * full / onResistance)
+            return v > 0 ? new(v / full, 1 / full) : default;
+        var threshold = ControllerOff * regulatedDrop;
+        if (v <= threshold)
+            return default;
+        var slope = 20 / onResistance;
+        var siemens = slope / (1 + (slope * conductors));
+        return new((v - threshold) * siemens, siemens);
+    }
+
+    public static BranchPoint Load(CompiledLoad load, double v, double powerShare)
+    {
+        switch (load.Law)
+        {
+            case LoadLaw.Conductance:
+                return new(load.Value * v, load.Value);
+            case LoadLaw.Power:
+                return ConstantPower(load.Value * powerShare, v);
+            default:
+                if (v >= load.Knee)
+                    return new(load.Value, 0);
+                return v > 0 ? new(load.Value * v / load.Knee, load.Value / load.Knee) : default;
+        }
+    }
+
+    /// <summary>Current out of a bus into a battery: negative when it discharges.</summary>
+    public static BranchPoint Battery(double v, double emf, double resistance, double chargeLimit, bool exhausted)
+    {
+        var into = (v - emf) / resistance;
+        if (into >= chargeLimit)
+            return new(chargeLimit, 0);
+        return exhausted && into < 0 ? default : new(into, 1 / resistance);
+    }
+
+    /// <summary>Current out of a bus into an alternator: never positive.</summary>
+    public static BranchPoint Alternator(double v, CompiledAlternator alternator)
+    {
+        var given = (alternator.Setpoint - v) / alternator.Droop;
+        if (given <= 0)
+            return default;
+        return given >= alternator.Limit ? new(-alternator.Limit, 0) : new(-given, 1 / alternator.Droop);
+    }
+
+    private static BranchPoint ConstantPower(double watts, double v)
+    {
+        if (v >= ConstantPowerFloor)
+            return new(watts / v, -watts / (v * v));
+        var slope = watts / (ConstantPowerFloor * ConstantPowerFloor);
+        return new((watts / ConstantPowerFloor) - (slope * (v - ConstantPowerFloor)), -slope);
+    }
+}

@@ -1,0 +1,74 @@
+using Endurance.Components;
+
+namespace Endurance.Simulation;
+
+/// <summary>A feed as numbers in SI units; its parts add up to one branch.</summary>
+internal sealed class CompiledFeed
+{
+    public CompiledFeed(Feed feed, int from, int to)
+    {
+        Name = feed.Name;
+        From = from;
+        To = to;
+        HasContactor = feed.Contactor is not null;
+        HasSwitch = feed.Switch is not null;
+        HasBreaker = feed.Breaker is not null;
+        HasFuse = feed.Fuse is not null;
+        ConductorResistance = feed.ConductorResistance.Ohms;
+        ShortedResistance = feed.Diode is null ? 0 : feed.Diode.ShortResistance.Ohms;
+        Law = feed.Diode switch
+        {
+            JunctionDiode => FeedLaw.JunctionDiode,
+            IdealDiodeController => FeedLaw.IdealDiode,
+            _ => FeedLaw.Conductor,
+        };
+        Junction = feed.Diode as JunctionDiode;
+        var total = ConductorResistance + (Junction?.SeriesResistance.Ohms ?? 0);
+        SeriesResistance = total > 0 ? total : Feed.LeastResistance.Ohms;
+        if (feed.Diode is IdealDiodeController controller)
+        {
+            OnResistance = controller.OnResistance.Ohms;
+            RegulatedDrop = controller.RegulatedDrop.Volts;
+        }
+        else if (Junction is { Leakage.Siemens: > 0 })
+        {
+            Leakage = 1 / ((1 / Junction.Leakage.Siemens) + SeriesResistance);
+        }
+    }
+
+    public string Name { get; }
+
+    public int From { get; }
+
+    public int To { get; }
+
+    public bool HasContactor { get; }
+
+    public bool HasSwitch { get; }
+
+    public bool HasBreaker { get; }
+
+    public bool HasFuse { get; }
+
+    public bool HasDiode => Law != FeedLaw.Conductor;
+
+    public FeedLaw Law { get; }
+
+    /// <summary>Wire, contacts and protection, ohms; may be zero where a diode follows.</summary>
+    public double ConductorResistance { get; }
+
+    /// <summary><see cref="ConductorResistance"/> and a junction diode's own, ohms; above zero.</summary>
+    public double SeriesResistance { get; }
+
+    /// <summary>Of the diode when it has failed short, ohms.</summary>
+    public double ShortedResistance { get; }
+
+    public JunctionDiode? Junction { get; }
+
+    /// <summary>Reverse conductance of the whole feed, siemens.</summary>
+    public double Leakage { get; }
+
+    public double OnResistance { get; }
+
+    public double RegulatedDrop { get; }
+}

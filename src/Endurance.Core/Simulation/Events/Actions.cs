@@ -1,0 +1,116 @@
+using Endurance.Quantities;
+using Endurance.Scenarios;
+
+namespace Endurance.Simulation.Events;
+
+/// <summary>Carries out the actions of a step on a run's state.</summary>
+internal sealed class Actions
+{
+    private readonly RunState run;
+    private readonly Watches watches;
+    private readonly Journal journal;
+
+    public Actions(RunState run, Watches watches, Journal journal)
+    {
+        this.run = run;
+        this.watches = watches;
+        this.journal = journal;
+    }
+
+    public void CarryOut(WaitingStep step, double t)
+    {
+        step.Spend();
+        var because = step.Cause is { } cause ? $" ({cause.Bus} below {cause.Below} for {Held(cause.For)})" : "";
+        foreach (var action in step.Actions)
+        {
+            Apply(action, t);
+            journal.Note(t, EventKind.Step, action.Name, $"{action.Name} {Past(action.Verb)}{because}");
+            if (t > 0 && action.IsRecognition && double.IsNaN(journal.Recognition))
+                journal.Recognition = t;
+        }
+    }
+
+    private void Apply(CompiledAction action, double t)
+    {
+        var on = action.Verb is ActionVerb.Restore or ActionVerb.Start or ActionVerb.Close or ActionVerb.Connect;
+        switch (action.Kind)
+        {
+            case TargetKind.Battery:
+                run.BatteryFailed[action.Index] = !on;
+                break;
+            case TargetKind.Alternator when action.Verb is ActionVerb.Fail or ActionVerb.Restore:
+                run.AlternatorFailed[action.Index] = !on;
+                break;
+            case TargetKind.Alternator:
+                run.AlternatorOn[action.Index] = on;
+                break;
+            case TargetKind.Engine:
+                run.EngineRunning[action.Index] = on;
+                break;
+            case TargetKind.Load:
+                SwitchLoad(action.Index, on, t);
+                break;
+            case TargetKind.Contactor:
+                run.ContactorClosed[action.Index] = on;
+                break;
+            case TargetKind.Switch:
+                run.SwitchClosed[action.Index] = on;
+                break;
+            case TargetKind.Breaker:
+                run.BreakerClosed[action.Index] = on;
+                break;
+            default:
+                ApplyToFeed(action);
+                break;
+        }
+    }
+
+    private void ApplyToFeed(CompiledAction action)
+    {
+        switch (action.Verb)
+        {
+            case ActionVerb.Short:
+                run.DiodeShorted[action.Index] = true;
+                break;
+            case ActionVerb.Break or ActionVerb.Fail:
+                run.FeedBroken[action.Index] = true;
+                break;
+            default:
+                run.FeedBroken[action.Index] = false;
+                run.DiodeShorted[action.Index] = false;
+                break;
+        }
+    }
+
+    /// <summary>A load that is switched on starts afresh, whatever became of it before.</summary>
+    private void SwitchLoad(int load, bool on, double t)
+    {
+        if (run.LoadConnected[load] == on)
+            return;
+        run.LoadConnected[load] = on;
+        run.LoadDropped[load] = false;
+        watches.LoadLost[load] = false;
+        watches.RestartDue[load] = double.NaN;
+        journal.LoadShed[load] = on ? double.NaN : t;
+        journal.LoadEverConnected[load] |= on;
+        if (on)
+            journal.LoadLast[load] = double.NaN;
+    }
+
+    private static string Held(Duration time) =>
+        time.Seconds < 120 ? time.ToString() : FormattableString.Invariant($"{time.Minutes:G6} min");
+
+    private static string Past(ActionVerb verb) => verb switch
+    {
+        ActionVerb.Fail => "failed",
+        ActionVerb.Restore => "restored",
+        ActionVerb.Stop => "stopped",
+        ActionVerb.Start => "started",
+        ActionVerb.Open => "opened",
+        ActionVerb.Close => "closed",
+        ActionVerb.Shed => "shed",
+        ActionVerb.Connect => "connected",
+        ActionVerb.Short => "shorted",
+        _ => "broken",
+    };
+}

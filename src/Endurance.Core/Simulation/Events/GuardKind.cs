@@ -1,0 +1,30 @@
+namespace Endurance.Simulation.Events;
+
+/// <summary>What a guard watches; in the order in which guards are listed.</summary>
+internal enum GuardKind
+{
+    BatteryKnotBelow,
+    BatteryKnotAbove,
+    BatteryExhausted,
+    BatteryFull,
+    BatteryRevived,
+
+    /// <summary>The current leaves the range of the battery's present mode downwards.</summary>
+    BatteryCurrentBelow,
+
+    /// <summary>The current leaves the range of the battery's present mode upwards.</summary>
+    BatteryCurrentAbove,
+
+    LoadBelowMinimum,
+
+    /// <summary>A load without a minimum crosses the voltage it is judged at, either way.</summary>
+    LoadJudgement,
+    RestartReached,
+    RestartLost,
+
+    /// <summary>A bus crosses its cutoff, either way.</summary>
+    BusCutoff,
+
+    /// <summary>A bus crosses the threshold of a step that waits for it, either way.</summary>
+    StepThreshold,
+}

@@ -1,0 +1,175 @@
+namespace Endurance.Simulation.Events;
+
+/// <summary>All guards of a run and their values at the solver's present solution.</summary>
+/// <remarks>
+/// The same values find an event and, after the jump, say what is due: a guard below zero is due. Thresholds have
+/// hysteresis, so that what has just happened is never due again at the same instant.
+/// </remarks>
+internal sealed class GuardSet
+{
+    /// <summary>Amperes within which a current counts as on either side of zero; far above the solver's residual.</summary>
+    public const double ZeroBand = 1e-6;
+
+    /// <summary>Relative half-width of the band around the 20-hour current.</summary>
+    public const double LowestCurrentBand = 1e-6;
+
+    /// <summary>Charge above which an exhausted battery can give again.</summary>
+    public const double RevivedCharge = 0.001;
+
+    /// <summary>Volts by which a bus may fall below a restart voltage while the load starts up.</summary>
+    public const double RestartSag = 0.01;
+
+    private readonly CompiledNetwork network;
+    private readonly RunState run;
+    private readonly Watches watches;
+    private readonly OperatingPointSolver solver;
+    private readonly Guard[] all;
+    private readonly ArmedGuard[] armed;
+    private int armedCount;
+
+    public GuardSet(CompiledNetwork network, RunState run, Watches watches, OperatingPointSolver solver)
+    {
+        this.network = network;
+        this.run = run;
+        this.watches = watches;
+        this.solver = solver;
+        all = [.. List(network, watches)];
+        armed = new ArmedGuard[all.Length];
+    }
+
+    /// <summary>Every guard of the run, those of the batteries first.</summary>
+    public ReadOnlySpan<Guard> All => all;
+
+    /// <summary>Those that anything can come of until the next event; made by <see cref="Arm"/>.</summary>
+    public ReadOnlySpan<ArmedGuard> Armed => armed.AsSpan(0, armedCount);
+
+    /// <summary>Works out which guards are armed after the discrete state has changed.</summary>
+    public void Arm()
+    {
+        armedCount = 0;
+        foreach (var guard in all)
+        {
+            if (TryArm(guard) is { } one)
+                armed[armedCount++] = one;
+        }
+    }
+
+    /// <summary>Whether a guard is due at the solver's present solution, by the present discrete state.</summary>
+    public bool IsDue(Guard guard, ReadOnlySpan<double> y) => TryArm(guard) is { } one && Value(one, y) < 0;
+
+    public double Value(in ArmedGuard guard, ReadOnlySpan<double> y) => guard.ValueOf(guard.Signal switch
+    {
+        GuardSignal.State => y[guard.Slot],
+        GuardSignal.BatteryCurrent => solver.Equations.BatteryAmperes[guard.Slot],
+        _ => solver.Volts[guard.Slot],
+    });
+
+    /// <summary>Whether any armed guard is due at the solver's present solution.</summary>
+    public bool AnyDue(ReadOnlySpan<double> y)
+    {
+        for (var i = 0; i < armedCount; i++)
+        {
+            if (Value(armed[i], y) < 0)
+                return true;
+        }
+
+        return false;
+    }
+
+    private static IEnumerable<Guard> List(CompiledNetwork network, Watches watches)
+    {
+        foreach (var kind in Enum.GetValues<GuardKind>())
+        {
+            var count = kind switch
+            {
+                <= GuardKind.BatteryCurrentAbove => network.Batteries.Length,
+                <= GuardKind.RestartLost => network.Loads.Length,
+                GuardKind.BusCutoff => network.BusCount,
+                _ => watches.Steps.Length,
+            };
+            for (var i = 0; i < count; i++)
+            {
+                if (CanEverBeDue(kind, i, network, watches))
+                    yield return new Guard(kind, i);
+            }
+        }
+    }
+
+    private static bool CanEverBeDue(GuardKind kind, int i, CompiledNetwork network, Watches watches) => kind switch
+    {
+        GuardKind.LoadBelowMinimum => network.Loads[i].HasMinimum,
+        GuardKind.LoadJudgement => !network.Loads[i].HasMinimum,
+        GuardKind.RestartReached or GuardKind.RestartLost => network.Loads[i].CanRestart,
+        GuardKind.BusCutoff => network.Cutoffs[i] > 0,
+        GuardKind.StepThreshold => watches.Steps[i].WaitsForBus,
+        _ => true,
+    };
+
+    private ArmedGuard? TryArm(Guard guard)
+    {
+        var i = guard.Index;
+        return guard.Kind switch
+        {
+            <= GuardKind.BatteryRevived => run.BatteryFailed[i] ? null : TryArmCharge(guard),
+            <= GuardKind.BatteryCurrentAbove => run.BatteryFailed[i] ? null : TryArmCurrent(guard),
+            <= GuardKind.RestartLost => run.LoadConnected[i] ? TryArmLoad(guard) : null,
+            GuardKind.BusCutoff => Crossing(guard, i, network.Cutoffs[i], watches.BusBelow[i]),
+            _ => watches.Steps[i] is { IsSpent: false } step ? Crossing(guard, step.Bus, step.Threshold, step.IsBelow) : null,
+        };
+    }
+
+    private ArmedGuard? TryArmCharge(Guard guard)
+    {
+        var i = guard.Index;
+        var knots = network.Batteries[i].Knots;
+        var segment = run.BatterySegment[i];
+        return guard.Kind switch
+        {
+            GuardKind.BatteryKnotBelow when segment > 0 => Charge(guard, knots[segment], rising: false),
+            GuardKind.BatteryKnotAbove when segment < knots.Length - 2 => Charge(guard, knots[segment + 1], rising: true),
+            GuardKind.BatteryExhausted when segment == 0 && !run.BatteryExhausted[i] => Charge(guard, 0, rising: false),
+            GuardKind.BatteryFull when run.BatteryModes[i] == BatteryMode.Charging => Charge(guard, 1, rising: true),
+            GuardKind.BatteryRevived when run.BatteryExhausted[i] => Charge(guard, RevivedCharge, rising: true),
+            _ => null,
+        };
+    }
+
+    private ArmedGuard? TryArmCurrent(Guard guard)
+    {
+        var lowest = network.Batteries[guard.Index].LowestCurrent;
+        double? threshold = (guard.Kind, run.BatteryModes[guard.Index]) switch
+        {
+            (GuardKind.BatteryCurrentBelow, BatteryMode.DischargingFast) => lowest * (1 - LowestCurrentBand),
+            (GuardKind.BatteryCurrentBelow, BatteryMode.DischargingSlowly) => -ZeroBand,
+            (GuardKind.BatteryCurrentAbove, BatteryMode.DischargingSlowly) => lowest * (1 + LowestCurrentBand),
+            (GuardKind.BatteryCurrentAbove, BatteryMode.Charging or BatteryMode.Full) => ZeroBand,
+            _ => null,
+        };
+        return threshold is { } amperes
+            ? new ArmedGuard(guard, GuardSignal.BatteryCurrent, guard.Index, amperes, guard.Kind == GuardKind.BatteryCurrentAbove)
+            : null;
+    }
+
+    private ArmedGuard? TryArmLoad(Guard guard)
+    {
+        var i = guard.Index;
+        var load = network.Loads[i];
+        var starting = !double.IsNaN(watches.RestartDue[i]);
+        return (guard.Kind, run.LoadDropped[i]) switch
+        {
+            (GuardKind.LoadBelowMinimum, false) => Bus(guard, load.Node, load.Minimum, rising: false),
+            (GuardKind.LoadJudgement, false) => Crossing(guard, load.Node, load.JudgedAt, watches.LoadLost[i]),
+            (GuardKind.RestartReached, true) when !starting => Bus(guard, load.Node, load.Restart, rising: true),
+            (GuardKind.RestartLost, true) when starting => Bus(guard, load.Node, load.Restart - RestartSag, rising: false),
+            _ => null,
+        };
+    }
+
+    /// <summary>The next crossing of a threshold with hysteresis above it.</summary>
+    private ArmedGuard Crossing(Guard guard, int bus, double threshold, bool below) =>
+        below ? Bus(guard, bus, threshold + network.Hysteresis, rising: true) : Bus(guard, bus, threshold, rising: false);
+
+    private static ArmedGuard Charge(Guard guard, double threshold, bool rising) => new(guard, GuardSignal.State, guard.Index, threshold, rising);
+
+    private static ArmedGuard Bus(Guard guard, int bus, double threshold, bool rising) => new(guard, GuardSignal.BusVoltage, bus, threshold, rising);
+}

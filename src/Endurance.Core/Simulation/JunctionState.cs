@@ -1,0 +1,53 @@
+using Endurance.Quantities;
+
+namespace Endurance.Simulation;
+
+/// <summary>Present junction temperature of a feed's diode, and its parameters there.</summary>
+internal sealed class JunctionState
+{
+    /// <summary>Kelvin at which silicon and metal are long destroyed; a bound for the arithmetic only.</summary>
+    private const double Hottest = 1000;
+
+    private readonly CompiledFeed feed;
+    private readonly double ambient;
+
+    public JunctionState(CompiledFeed feed, double ambient)
+    {
+        this.feed = feed;
+        this.ambient = ambient;
+        if (feed.Junction is { } junction)
+            Set(junction.HeatPath is null ? junction.Temperature.Kelvin : ambient);
+    }
+
+    public double Kelvin { get; private set; }
+
+    /// <summary>Amperes.</summary>
+    public double Saturation { get; private set; }
+
+    /// <summary>n k T/q, volts.</summary>
+    public double Emission { get; private set; }
+
+    /// <summary>ln(Is R/a) with R all resistances of the feed and a the emission voltage.</summary>
+    public double LogDrop { get; private set; }
+
+    public bool MovesWithHeat => feed.Junction?.HeatPath is not null;
+
+    /// <summary>Takes the temperature that belongs to a heat; <see langword="true"/> when it moved by more than the tolerance.</summary>
+    public bool MoveTo(double watts, double tolerance)
+    {
+        var target = Math.Clamp(ambient + (watts * feed.Junction!.HeatPath!.Value), ambient / 2, Hottest);
+        if (Math.Abs(target - Kelvin) <= tolerance)
+            return false;
+        Set(target);
+        return true;
+    }
+
+    private void Set(double kelvin)
+    {
+        Kelvin = kelvin;
+        var temperature = Temperature.FromKelvin(kelvin);
+        Saturation = feed.Junction!.SaturationCurrentAt(temperature).Amperes;
+        Emission = feed.Junction.EmissionVoltageAt(temperature).Volts;
+        LogDrop = Math.Log(Saturation * feed.SeriesResistance / Emission);
+    }
+}

@@ -1,0 +1,249 @@
+using Endurance.Numerics;
+
+namespace Endurance.Simulation;
+
+/// <summary>
+/// Finds the bus voltages at one instant by Newton's method with a line search; keeps the last solution as the next start.
+/// </summary>
+/// <remarks>
+/// Without constant-power loads every branch current rises with its voltage, so the network is the gradient of a strictly
+/// convex co-content (Millar 1951) and the search converges from anywhere. Constant power is brought in by continuation;
+/// a solution counts only where all pivots of the Jacobian are positive, which holds on the highest branch alone.
+/// One instance a run; not for sharing between threads.
+/// </remarks>
+internal sealed class OperatingPointSolver
+{
+    private const double AbsoluteResidual = 1e-9;
+    private const double RelativeResidual = 1e-12;
+
+    /// <summary>Volts; asked for where a bus can float behind parts that block.</summary>
+    private const double LargestLastStep = 1e-7;
+
+    private const int WarmIterations = 12;
+    private const int ColdIterations = 200;
+    private const double SmallestPowerStep = 1e-7;
+
+    private readonly CompiledNetwork network;
+    private readonly RunState run;
+    private readonly NetworkEquations equations;
+    private readonly int n;
+    private readonly double[] step;
+    private readonly double[] factors;
+    private readonly double[] before;
+    private readonly double[] safe;
+    private readonly bool mayFloat;
+    private bool warm;
+
+    public OperatingPointSolver(CompiledNetwork network, RunState run)
+    {
+        this.network = network;
+        this.run = run;
+        n = network.BusCount;
+        equations = new NetworkEquations(network, run);
+        step = new double[n];
+        factors = new double[n * n];
+        before = new double[n];
+        safe = new double[n];
+        CollapsedBuses = new bool[n];
+        const double tinySaturation = 1e-6;
+        mayFloat = network.Feeds.Any(feed => feed.Law == FeedLaw.IdealDiode
+            || (feed.Junction is { } junction && junction.SaturationCurrent.Amperes < tinySaturation));
+    }
+
+    public NetworkEquations Equations => equations;
+
+    /// <summary>Bus voltages of the last solution.</summary>
+    public double[] Volts => equations.Volts;
+
+    /// <summary>After a failed <see cref="TrySolve"/>: the buses whose voltage was falling away.</summary>
+    public bool[] CollapsedBuses { get; }
+
+    public int Solves { get; private set; }
+
+    public int Iterations { get; private set; }
+
+    /// <summary>Forgets the last solution; for after a jump that moves the network far.</summary>
+    public void StartCold() => warm = false;
+
+    /// <summary>Solves for the batteries' EMF and resistance set in <see cref="Equations"/>; <see langword="false"/>: no operating point exists.</summary>
+    /// <exception cref="UnsolvedNetworkException">The network without constant-power loads did not converge.</exception>
+    public bool TrySolve()
+    {
+        Solves++;
+        if (TryHeated())
+            return true;
+        warm = false;
+        return false;
+    }
+
+    /// <summary>Solves again until no junction moves; a junction's temperature follows its own heat.</summary>
+    private bool TryHeated()
+    {
+        const int rounds = 60;
+        for (var i = 0; i < rounds; i++)
+        {
+            if (!TryAtFixedJunctions())
+                return false;
+            if (!equations.MoveJunctions())
+                return true;
+        }
+
+        equations.ThermalRunaway = true;
+        return true;
+    }
+
+    private bool TryAtFixedJunctions()
+    {
+        equations.PowerShare = 1;
+        if (warm && Newton(WarmIterations))
+            return true;
+        if (!TryFromNothing())
+            return false;
+        warm = true;
+        return true;
+    }
+
+    /// <summary>From the network without constant power, which always has a solution, up to the full power.</summary>
+    private bool TryFromNothing()
+    {
+        equations.SetHighStart();
+        equations.PowerShare = 0;
+        if (!Newton(ColdIterations))
+            throw new UnsolvedNetworkException(network.BusNames[equations.WorstBus()], equations.WorstResidual());
+        var reached = 0.0;
+        var increment = 1.0;
+        while (reached < 1)
+        {
+            equations.Volts.CopyTo(safe, 0);
+            equations.PowerShare = Math.Min(1, reached + increment);
+            if (Newton(WarmIterations) && IsStable())
+            {
+                reached = equations.PowerShare;
+                increment *= 2;
+                continue;
+            }
+
+            safe.CopyTo(equations.Volts, 0);
+            increment /= 2;
+            if (increment < SmallestPowerStep)
+            {
+                MarkCollapsed(reached);
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool IsStable()
+    {
+        equations.Jacobian.CopyTo(factors, 0);
+        return SmallLu.TryFactor(factors, n);
+    }
+
+    /// <summary>The buses that move most where the solution is about to vanish: those at half or more of the largest motion.</summary>
+    private void MarkCollapsed(double reached)
+    {
+        equations.PowerShare = reached;
+        equations.Assemble();
+        equations.Jacobian.CopyTo(factors, 0);
+        if (!SmallLu.TryFactor(factors, n))
+            throw new UnsolvedNetworkException(network.BusNames[equations.WorstBus()], equations.WorstResidual());
+        equations.PowerCurrents(step);
+        SmallLu.Solve(factors, step, n);
+        var largest = step.Max();
+        for (var i = 0; i < n; i++)
+            CollapsedBuses[i] = run.Energised[i] && step[i] >= largest / 2;
+    }
+
+    private bool Newton(int limit)
+    {
+        equations.Assemble();
+        var lastStep = double.PositiveInfinity;
+        for (var i = 0; i < limit; i++)
+        {
+            if (IsBalanced() && (!mayFloat || lastStep <= LargestLastStep))
+                return true;
+            Iterations++;
+            equations.Jacobian.CopyTo(factors, 0);
+            if (!SmallLu.TryFactor(factors, n))
+                return false;
+            lastStep = Direction();
+            if (!Search())
+                return false;
+        }
+
+        return IsBalanced();
+    }
+
+    /// <summary>Fills <see cref="step"/> and returns its largest component in volts.</summary>
+    private double Direction()
+    {
+        for (var i = 0; i < n; i++)
+            step[i] = -equations.Residual[i];
+        SmallLu.Solve(factors, step, n);
+        var largest = 0.0;
+        foreach (var component in step)
+            largest = Math.Max(largest, Math.Abs(component));
+        var bound = 2 * equations.HighestSource;
+        if (largest > bound)
+        {
+            for (var i = 0; i < n; i++)
+                step[i] *= bound / largest;
+        }
+
+        return largest;
+    }
+
+    /// <summary>Moves along the step until the slope of the co-content has lost at least half of its size.</summary>
+    private bool Search()
+    {
+        const int tries = 60;
+        equations.Volts.CopyTo(before, 0);
+        var first = Slope();
+        double low = 0, lowSlope = first, high = 0, highSlope = 0;
+        var at = 1.0;
+        for (var i = 0; i < tries; i++)
+        {
+            for (var b = 0; b < n; b++)
+                equations.Volts[b] = before[b] + (at * step[b]);
+            equations.Assemble();
+            var slope = Slope();
+            if (slope <= 0.5 * Math.Abs(first) || IsBalanced())
+                return true;
+            if (slope > 0)
+                (high, highSlope) = (at, slope);
+            else
+                (low, lowSlope) = (at, slope);
+            if (high == 0)
+                return false;
+            var secant = low + ((high - low) * lowSlope / (lowSlope - highSlope));
+            at = Math.Clamp(secant, low + (0.1 * (high - low)), low + (0.9 * (high - low)));
+        }
+
+        return false;
+    }
+
+    private double Slope()
+    {
+        var sum = 0.0;
+        for (var i = 0; i < n; i++)
+            sum += equations.Residual[i] * step[i];
+        return sum;
+    }
+
+    private bool IsBalanced()
+    {
+        var residual = equations.Residual;
+        var jacobian = equations.Jacobian;
+        var volts = equations.Volts;
+        for (var i = 0; i < n; i++)
+        {
+            var scale = Math.Abs(jacobian[(i * n) + i] * volts[i]);
+            if (!(Math.Abs(residual[i]) <= AbsoluteResidual + (RelativeResidual * scale)))
+                return false;
+        }
+
+        return true;
+    }
+}

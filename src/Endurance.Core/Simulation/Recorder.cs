@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+using Endurance.Findings;
+using Endurance.Quantities;
+using Endurance.Simulation.Events;
+
+namespace Endurance.Simulation;
+
+/// <summary>Keeps the extremes of every signal, and makes the result of a run out of them and the journal.</summary>
+internal sealed class Recorder
+{
+    private readonly CompiledNetwork network;
+    private readonly OperatingPointSolver solver;
+    private readonly StateLayout layout;
+    private readonly Journal journal;
+    private readonly double[] busStart;
+    private readonly double[] busLowest;
+    private readonly double[] batteryStart;
+    private readonly double[] batteryHighest;
+    private readonly double[] feedStart;
+    private readonly double[] feedHighest;
+    private readonly double[] feedLowest;
+    private readonly double[] diodeWatts;
+    private readonly double[] junction;
+
+    public Recorder(CompiledNetwork network, OperatingPointSolver solver, StateLayout layout, Journal journal)
+    {
+        this.network = network;
+        this.solver = solver;
+        this.layout = layout;
+        this.journal = journal;
+        busStart = new double[network.BusCount];
+        busLowest = new double[network.BusCount];
+        batteryStart = new double[network.Batteries.Length];
+        batteryHighest = new double[network.Batteries.Length];
+        feedStart = new double[network.Feeds.Length];
+        feedHighest = new double[network.Feeds.Length];
+        feedLowest = new double[network.Feeds.Length];
+        diodeWatts = new double[network.Feeds.Length];
+        junction = new double[network.Feeds.Length];
+    }
+
+    /// <summary>Takes the present solution as the start of the run.</summary>
+    public void Begin()
+    {
+        var equations = solver.Equations;
+        solver.Volts.CopyTo(busStart, 0);
+        solver.Volts.CopyTo(busLowest, 0);
+        equations.BatteryAmperes.CopyTo(batteryStart, 0);
+        equations.FeedAmperes.CopyTo(feedStart, 0);
+        equations.FeedAmperes.CopyTo(feedHighest, 0);
+        equations.FeedAmperes.CopyTo(feedLowest, 0);
+        Observe();
+    }
+
+    /// <summary>Takes the present solution into the extremes.</summary>
+    public void Observe()
+    {
+        var equations = solver.Equations;
+        for (var i = 0; i < busLowest.Length; i++)
+            busLowest[i] = Math.Min(busLowest[i], solver.Volts[i]);
+        for (var i = 0; i < batteryHighest.Length; i++)
+            batteryHighest[i] = Math.Max(batteryHighest[i], equations.BatteryAmperes[i]);
+        for (var i = 0; i < feedStart.Length; i++)
+        {
+            feedHighest[i] = Math.Max(feedHighest[i], equations.FeedAmperes[i]);
+            feedLowest[i] = Math.Min(feedLowest[i], equations.FeedAmperes[i]);
+            diodeWatts[i] = Math.Max(diodeWatts[i], equations.DiodeWatts(i));
+            junction[i] = Math.Max(junction[i], equations.JunctionKelvin(i));
+        }
+    }
+
+    public SimulationResult Result(double[] y, double end, double[] start, SimulationStatistics statistics, Trace? trace, ImmutableArray<Finding> findings)
+    {
+        var source = y[layout.SourceEnergy];
+        return new SimulationResult
+        {
+            Buses = [.. Enumerable.Range(0, network.BusCount).Select(Bus)],
+            Loads = [.. Enumerable.Range(0, network.Loads.Length).Select(Load)],
+            Batteries = [.. Enumerable.Range(0, network.Batteries.Length).Select(i => Battery(i, y, start))],
+            Feeds = [.. Enumerable.Range(0, network.Feeds.Length).Select(i => Feed(i, y))],
+            Events = [.. journal.Events],
+            Findings = findings,
+            Recognition = Time(journal.Recognition),
+            End = Duration.FromSeconds(end),
+            EnergyResidual = source == 0 ? 0 : (source - y[layout.SinkEnergy]) / source,
+            Statistics = statistics,
+            Trace = trace,
+        };
+    }
+
+    private static Duration? Time(double seconds) => double.IsNaN(seconds) ? null : Duration.FromSeconds(seconds);
+
+    private BusOutcome Bus(int i) => new()
+    {
+        Name = network.BusNames[i],
+        Cutoff = network.Cutoffs[i] > 0 ? Voltage.FromVolts(network.Cutoffs[i]) : null,
+        TimeToCutoff = Time(journal.BusFirst[i]),
+        TimeToCutoffForGood = Time(journal.BusLast[i]),
+        StartVoltage = Voltage.FromVolts(busStart[i]),
+        LowestVoltage = Voltage.FromVolts(busLowest[i]),
+    };
+
+    private LoadOutcome Load(int i) => new()
+    {
+        Name = network.Loads[i].Name,
+        TimePowered = Time(journal.LoadFirst[i]),
+        TimeLostForGood = Time(journal.LoadLast[i]),
+        LostBecause = journal.LoadReason[i],
+        TimeShed = Time(journal.LoadShed[i]),
+        WasConnected = journal.LoadEverConnected[i],
+    };
+
+    private BatteryOutcome Battery(int i, double[] y, double[] start) => new()
+    {
+        Name = network.Batteries[i].Name,
+        ChargeStart = start[i],
+        ChargeEnd = Math.Clamp(y[i], 0, 1),
+        Delivered = Charge.FromCoulombs(y[layout.Delivered + i]),
+        Received = Charge.FromCoulombs(y[layout.Received + i]),
+        DeliveredEnergy = Energy.FromJoules(y[layout.DeliveredEnergy + i]),
+        TimeToExhaustion = Time(journal.Exhaustion[i]),
+        StartCurrent = Current.FromAmperes(batteryStart[i]),
+        HighestCurrent = Current.FromAmperes(batteryHighest[i]),
+    };
+
+    private FeedOutcome Feed(int i, double[] y) => new()
+    {
+        Name = network.Feeds[i].Name,
+        StartCurrent = Current.FromAmperes(feedStart[i]),
+        HighestCurrent = Current.FromAmperes(feedHighest[i]),
+        LowestCurrent = Current.FromAmperes(feedLowest[i]),
+        HighestDiodePower = network.Feeds[i].HasDiode ? Power.FromWatts(diodeWatts[i]) : null,
+        HighestJunction = network.Feeds[i].Junction is null ? null : Temperature.FromKelvin(junction[i]),
+        ReverseCharge = Charge.FromCoulombs(y[layout.FeedReverse + i]),
+    };
+}

@@ -1,0 +1,137 @@
+using Endurance.Numerics;
+using Endurance.Simulation.Events;
+
+namespace Endurance.Simulation;
+
+/// <summary>The rates of one run's state: the network solved for the present charges, then each battery's lifetime law.</summary>
+internal sealed class RunSystem : IDifferentialSystem
+{
+    private readonly CompiledNetwork network;
+    private readonly RunState run;
+    private readonly StateLayout layout;
+    private readonly OperatingPointSolver solver;
+    private readonly GuardSet guards;
+    private double[] newer;
+    private double[] older;
+    private double newerTime;
+    private double olderTime;
+    private int past;
+
+    public RunSystem(CompiledNetwork network, RunState run, StateLayout layout, OperatingPointSolver solver, GuardSet guards)
+    {
+        this.guards = guards;
+        newer = new double[network.BusCount];
+        older = new double[network.BusCount];
+        this.network = network;
+        this.run = run;
+        this.layout = layout;
+        this.solver = solver;
+    }
+
+    /// <summary>Stages evaluated since it was last set to zero.</summary>
+    public int Stage { get; set; }
+
+    /// <summary>A bit for each stage at which a guard was due; the first stage after the start of a step is bit 1.</summary>
+    public int StagesDue { get; set; }
+
+    /// <summary>Solves the network for a state; <see langword="false"/> when it has no operating point.</summary>
+    public bool TrySolve(ReadOnlySpan<double> y)
+    {
+        var equations = solver.Equations;
+        for (var i = 0; i < network.Batteries.Length; i++)
+        {
+            var battery = network.Batteries[i];
+            var segment = run.BatterySegment[i];
+            equations.BatteryEmf[i] = battery.EmfAt(y[i], segment);
+            equations.BatteryResistance[i] = battery.ResistanceAt(y[i], segment);
+            equations.BatteryChargeLimit[i] = battery.ChargeLimitAt(y[i]);
+        }
+
+        return solver.TrySolve();
+    }
+
+    /// <summary>Forgets the voltages of earlier instants; for after a jump.</summary>
+    public void ForgetPast() => past = 0;
+
+    public bool TryEvaluate(double t, ReadOnlySpan<double> y, Span<double> rates)
+    {
+        Extrapolate(t);
+        if (!TrySolve(y))
+            return false;
+        Remember(t);
+        rates.Clear();
+        var equations = solver.Equations;
+        BatteryRates(equations, rates);
+        for (var i = 0; i < network.Feeds.Length; i++)
+        {
+            var amperes = equations.FeedAmperes[i];
+            var feed = network.Feeds[i];
+            rates[layout.FeedReverse + i] = Math.Max(0, -amperes);
+            rates[layout.SinkEnergy] += amperes * (equations.Volts[feed.From] - equations.Volts[feed.To]);
+        }
+
+        for (var i = 0; i < network.Alternators.Length; i++)
+            rates[layout.SourceEnergy] += equations.AlternatorAmperes[i] * equations.Volts[network.Alternators[i].Node];
+        rates[layout.SinkEnergy] += PowerOf(network.Loads, equations.LoadAmperes) + PowerOf(network.Coils, equations.CoilAmperes);
+        Stage++;
+        if (guards.AnyDue(y))
+            StagesDue |= 1 << Stage;
+        return true;
+    }
+
+    /// <summary>Starts the solver on the straight line through the last two solutions.</summary>
+    private void Extrapolate(double t)
+    {
+        if (past < 2 || newerTime == olderTime)
+            return;
+        var share = (t - newerTime) / (newerTime - olderTime);
+        for (var i = 0; i < newer.Length; i++)
+            solver.Volts[i] = newer[i] + (share * (newer[i] - older[i]));
+    }
+
+    private void Remember(double t)
+    {
+        if (past > 0 && t == newerTime)
+        {
+            solver.Volts.CopyTo(newer, 0);
+            return;
+        }
+
+        (older, newer) = (newer, older);
+        olderTime = newerTime;
+        newerTime = t;
+        solver.Volts.CopyTo(newer, 0);
+        past = Math.Min(past + 1, 2);
+    }
+
+    private void BatteryRates(NetworkEquations equations, Span<double> rates)
+    {
+        for (var i = 0; i < network.Batteries.Length; i++)
+        {
+            var battery = network.Batteries[i];
+            var amperes = equations.BatteryAmperes[i];
+            var volts = equations.Volts[battery.Node];
+            rates[i] = battery.ChargeRate(amperes, run.BatteryModes[i]);
+            if (amperes > 0)
+            {
+                rates[layout.Delivered + i] = amperes;
+                rates[layout.DeliveredEnergy + i] = amperes * volts;
+            }
+            else
+            {
+                rates[layout.Received + i] = -amperes;
+            }
+
+            rates[layout.SourceEnergy] += amperes * equations.BatteryEmf[i];
+            rates[layout.SinkEnergy] += amperes * (equations.BatteryEmf[i] - volts);
+        }
+    }
+
+    private double PowerOf(CompiledLoad[] loads, double[] amperes)
+    {
+        var watts = 0.0;
+        for (var i = 0; i < loads.Length; i++)
+            watts += amperes[i] * solver.Volts[loads[i].Node];
+        return watts;
+    }
+}

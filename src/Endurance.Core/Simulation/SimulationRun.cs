@@ -1,0 +1,235 @@
+using System.Collections.Immutable;
+using Endurance.Findings;
+using Endurance.Numerics;
+using Endurance.Scenarios;
+using Endurance.Simulation.Events;
+
+namespace Endurance.Simulation;
+
+/// <summary>One run in progress: step, locate, settle, record.</summary>
+internal sealed class SimulationRun
+{
+    /// <summary>Seconds of the first step tried.</summary>
+    private const double FirstStep = 60;
+
+    /// <summary>Seconds; when a step this short still has no operating point at its end, the voltage collapses now.</summary>
+    private const double CollapseStep = 1e-4;
+
+    /// <summary>Seconds; the shortest step that a near knot asks for.</summary>
+    private const double ShortestKnotStep = 1;
+
+    private const double Safety = 0.9;
+    private const double LargestGrowth = 5;
+    private const double LargestCut = 0.2;
+
+    private readonly CompiledNetwork network;
+    private readonly SimulationOptions options;
+    private readonly RunState run;
+    private readonly Watches watches;
+    private readonly Journal journal;
+    private readonly StateLayout layout;
+    private readonly OperatingPointSolver solver;
+    private readonly RunSystem system;
+    private readonly GuardSet guards;
+    private readonly DormandPrince method;
+    private readonly EventLocator locator;
+    private readonly Settlement settlement;
+    private readonly Recorder recorder;
+    private readonly TraceRecorder? trace;
+    private readonly double horizon;
+    private readonly double[] y;
+    private readonly double[] start;
+    private readonly double[] sample;
+    private readonly double[] keptVolts;
+    private double t;
+    private double suggested = FirstStep;
+    private double nextSample;
+    private int accepted;
+    private int rejected;
+
+    public SimulationRun(Scenario scenario, CompiledNetwork network, FailureCase failureCase, SimulationOptions options)
+    {
+        this.network = network;
+        this.options = options;
+        horizon = scenario.Horizon.Seconds;
+        run = new RunState(network, scenario);
+        watches = new Watches(network, TimelineCompiler.Compile(scenario, failureCase));
+        journal = new Journal(network);
+        layout = new StateLayout(network);
+        solver = new OperatingPointSolver(network, run);
+        guards = new GuardSet(network, run, watches, solver);
+        system = new RunSystem(network, run, layout, solver, guards);
+        method = new DormandPrince(layout.Size, layout.Controlled);
+        locator = new EventLocator(method, system, guards, layout.Size);
+        settlement = new Settlement(network, run, system, solver, guards, watches, journal);
+        recorder = new Recorder(network, solver, layout, journal);
+        trace = options.SampleInterval is { } interval ? new TraceRecorder(network, solver, interval.Seconds) : null;
+        y = new double[layout.Size];
+        for (var i = 0; i < network.Batteries.Length; i++)
+            y[i] = network.Batteries[i].InitialCharge;
+        start = [.. y];
+        sample = new double[layout.Size];
+        keptVolts = new double[network.BusCount];
+    }
+
+    public bool IsFinished => t >= horizon || (!run.AnySource() && !watches.Steps.Any(step => !step.WaitsForBus && !step.IsSpent));
+
+    public void Begin()
+    {
+        settlement.Begin(y);
+        recorder.Begin();
+        trace?.Add(0, y);
+        nextSample = trace?.Interval ?? double.PositiveInfinity;
+        settlement.BeforeChange = Observe;
+        Restart();
+    }
+
+    /// <summary>One step of integration, and whatever comes due at its end.</summary>
+    public void Advance()
+    {
+        var limit = NextDue() - t;
+        var h = Math.Min(Math.Min(suggested, limit), ToNextKnot());
+        system.StagesDue = 0;
+        system.Stage = 0;
+        var error = method.TryStep(system, t, y, h, options.Tolerance);
+        if (!(error <= 1))
+        {
+            Reject(h, error);
+            return;
+        }
+
+        accepted++;
+        var grown = h * Math.Clamp(Safety * Math.Pow(Math.Max(error, 1e-10), -0.2), LargestCut, LargestGrowth);
+        suggested = h < suggested ? Math.Max(suggested, grown) : grown;
+        var theta = system.StagesDue == 0 ? double.NaN : locator.Locate(h, system.StagesDue);
+        var last = double.IsNaN(theta) ? 1 : theta;
+        Sample(h, last);
+        method.Interpolate(last, y);
+        var arrived = double.IsNaN(theta) && h >= limit;
+        t = arrived ? t + limit : t + (last * h);
+        if (arrived || !double.IsNaN(theta))
+            SettleNow();
+        else
+            Continue();
+    }
+
+    public SimulationResult Result()
+    {
+        if (t < horizon)
+            EndDead();
+        journal.Note(t, EventKind.End, "", t >= horizon ? "end of the time simulated" : "no source left");
+        var statistics = new SimulationStatistics(accepted, rejected, solver.Solves, solver.Iterations);
+        return recorder.Result(y, t, start, statistics, trace?.ToTrace(), Findings());
+    }
+
+    private void EndDead()
+    {
+        recorder.Observe();
+        trace?.Add(horizon, y);
+    }
+
+    private void Continue()
+    {
+        method.Accept();
+        recorder.Observe();
+        locator.StartFrom(y);
+    }
+
+    private void SettleNow()
+    {
+        settlement.Settle(t, y);
+        Observe();
+        Restart();
+    }
+
+    /// <summary>Prepares the first rates of the next step after a jump.</summary>
+    private void Restart()
+    {
+        system.ForgetPast();
+        if (!system.TryEvaluate(t, y, method.FirstRates))
+            throw new UnsolvedNetworkException(network.BusNames[solver.Equations.WorstBus()], solver.Equations.WorstResidual());
+        locator.StartFrom(y);
+    }
+
+    private void Observe()
+    {
+        recorder.Observe();
+        trace?.Add(t, y);
+    }
+
+    private void Reject(double h, double error)
+    {
+        rejected++;
+        if (!double.IsInfinity(error))
+        {
+            suggested = h * Math.Max(LargestCut, Safety * Math.Pow(error, -0.2));
+            return;
+        }
+
+        suggested = h / 2;
+        if (h > CollapseStep)
+            return;
+        settlement.Collapse(t);
+        suggested = 1;
+        SettleNow();
+    }
+
+    /// <summary>Seconds until a battery has passed its next knot, by its present rate: further on, its line would be an extrapolation.</summary>
+    private double ToNextKnot()
+    {
+        const double beyond = 1.05;
+        var shortest = double.PositiveInfinity;
+        for (var i = 0; i < network.Batteries.Length; i++)
+        {
+            var rate = method.FirstRates[i];
+            if (rate == 0)
+                continue;
+            var knots = network.Batteries[i].Knots;
+            var next = knots[run.BatterySegment[i] + (rate > 0 ? 1 : 0)];
+            shortest = Math.Min(shortest, Math.Max((next - y[i]) / rate * beyond, ShortestKnotStep));
+        }
+
+        return shortest;
+    }
+
+    /// <summary>Seconds of the next thing that comes by the clock.</summary>
+    private double NextDue()
+    {
+        var next = horizon;
+        foreach (var step in watches.Steps)
+        {
+            if (!step.IsSpent)
+                next = Math.Min(next, step.Due);
+        }
+
+        foreach (var due in watches.RestartDue)
+        {
+            if (due < next)
+                next = due;
+        }
+
+        return Math.Max(next, t);
+    }
+
+    /// <summary>Records the trace inside the step just taken, and leaves the solver as it was.</summary>
+    private void Sample(double h, double last)
+    {
+        if (trace is null || t + (last * h) <= nextSample)
+            return;
+        solver.Volts.CopyTo(keptVolts, 0);
+        for (; nextSample < t + (last * h); nextSample += trace.Interval)
+        {
+            if (nextSample <= t)
+                continue;
+            method.Interpolate((nextSample - t) / h, sample);
+            if (system.TrySolve(sample))
+                trace.Add(nextSample, sample);
+        }
+
+        keptVolts.CopyTo(solver.Volts, 0);
+        method.Interpolate(last, sample);
+        system.TrySolve(sample);
+    }
+
+    private ImmutableArray<Finding> Findings() => RunFindings.Of(network, watches, solver.Equations);
+}

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using Endurance.Findings;
+using Endurance.Scenarios;
+
+namespace Endurance.Simulation;
+
+/// <summary>Runs failure cases of one scenario.</summary>
+/// <remarks>The scenario is compiled once; runs share nothing else and may go on in several threads.</remarks>
+public sealed class Simulator
+{
+    private readonly Scenario scenario;
+    private readonly CompiledNetwork network;
+
+    /// <param name="scenario">A scenario without error findings of <c>ScenarioRules</c>.</param>
+    public Simulator(Scenario scenario)
+    {
+        this.scenario = scenario;
+        network = NetworkCompiler.Compile(scenario);
+    }
+
+    /// <summary>Simulates from zero to the horizon, or until no source is left and no timed step is to come.</summary>
+    /// <exception cref="ChatteringException">Parts switch each other without end.</exception>
+    /// <exception cref="UnsolvedNetworkException">The solver did not reach its accuracy.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public SimulationResult Run(FailureCase failureCase, SimulationOptions options, CancellationToken cancellation = default)
+    {
+        var run = new SimulationRun(scenario, network, failureCase, options);
+        run.Begin();
+        while (!run.IsFinished)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            run.Advance();
+        }
+
+        return run.Result();
+    }
+
+    /// <summary>Settles time zero only, and tells what is lost there at once.</summary>
+    internal ImmutableArray<LoadOutcome> RunStart(FailureCase failureCase)
+    {
+        var run = new SimulationRun(scenario, network, failureCase, new SimulationOptions());
+        run.Begin();
+        return run.Result().Loads;
+    }
+}

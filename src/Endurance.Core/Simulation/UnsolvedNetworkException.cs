@@ -1,0 +1,15 @@
+namespace Endurance.Simulation;
+
+/// <summary>The network solver did not reach its accuracy. A fault of this program, never of a scenario; no number of the run is to be used.</summary>
+public sealed class UnsolvedNetworkException : Exception
+{
+    public UnsolvedNetworkException(string bus, double residualAmperes)
+        : base(string.Create(System.Globalization.CultureInfo.InvariantCulture,
+            $"The network was not solved: {residualAmperes:G3} A do not balance at {bus}."))
+    {
+        Bus = bus;
+    }
+
+    /// <summary>The bus with the largest imbalance.</summary>
+    public string Bus { get; }
+}
