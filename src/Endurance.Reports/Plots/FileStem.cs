@@ -3,7 +3,7 @@ using System.Text;
 namespace Endurance.Reports.Plots;
 
 /// <summary>File names without an ending that every file system takes.</summary>
-internal static class FileStem
+public static class FileStem
 {
     private const int Longest = 60;
 
