@@ -6,7 +6,7 @@ internal static class TerminalColumns
     /// <summary>Between two columns, and at both edges, the border draws nothing but blanks.</summary>
     private const int Gap = 2;
 
-    /// <summary>One width a column; <see langword="null"/> when everything fits as it is, or when not even the longest words fit.</summary>
+    /// <summary>One width a column; <see langword="null"/> when not even the longest words fit side by side.</summary>
     public static int[]? Widths(ReportTable table, int available)
     {
         var texts = table.Columns.Select((_, i) => table.Rows.Select(row => VisibleText.Of(row[i].Text)).ToArray()).ToArray();
@@ -14,7 +14,9 @@ internal static class TerminalColumns
         var whole = table.Columns.Select((column, i) => Math.Max(cells[i], column.Label.Length)).ToArray();
         var widths = table.Columns.Select((column, i) => texts[i].Append(column.Label).Max(LongestWord)).ToArray();
         var room = available - (Gap * (widths.Length + 1));
-        if (whole.Sum() <= room || widths.Sum() > room)
+        if (whole.Sum() <= room)
+            return whole;
+        if (widths.Sum() > room)
             return null;
         for (var spare = room - widths.Sum(); spare > 0; spare--)
         {

@@ -19,7 +19,7 @@ public static class TerminalReport
             if (!endsBlank)
                 console.WriteLine();
             Write(console, block);
-            // The border of a table ends in a blank line of its own.
+            // A table ends in a blank line of its own.
             endsBlank = block is ReportTable;
         }
     }
@@ -39,7 +39,11 @@ public static class TerminalReport
                 WriteList(console, list);
                 break;
             case ReportTable table:
-                WriteTable(console, table);
+                WriteLine(console, table.Title, Strong);
+                if (TerminalColumns.Widths(table, console.Profile.Width) is { } widths)
+                    WriteTable(console, table, widths);
+                else
+                    WriteStacked(console, table);
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(block), block, "Unknown kind of block.");
@@ -56,21 +60,35 @@ public static class TerminalReport
         console.Write(grid);
     }
 
-    private static void WriteTable(IAnsiConsole console, ReportTable table)
+    private static void WriteTable(IAnsiConsole console, ReportTable table, int[] widths)
     {
-        WriteLine(console, table.Title, Strong);
         var drawn = new Table { Border = TableBorder.Simple, ShowRowSeparators = false };
-        var widths = TerminalColumns.Widths(table, console.Profile.Width);
         for (var i = 0; i < table.Columns.Length; i++)
         {
             var column = table.Columns[i];
-            var shown = new TableColumn(new Text(column.Label, Strong)) { Padding = new Padding(0, 0, 1, 0), Width = widths?[i] };
+            var shown = new TableColumn(new Text(column.Label, Strong)) { Padding = new Padding(0, 0, 1, 0), Width = widths[i] };
             drawn.AddColumn(column.IsNumber ? shown.RightAligned() : shown.LeftAligned());
         }
 
         foreach (var row in table.Rows)
             drawn.AddRow(row.Select(cell => new Text(VisibleText.Of(cell.Text), StyleOf(cell.Tone))));
         console.Write(drawn);
+    }
+
+    /// <summary>For a terminal too narrow for the table: each row as lines of heading and value.</summary>
+    private static void WriteStacked(IAnsiConsole console, ReportTable table)
+    {
+        foreach (var row in table.Rows)
+        {
+            console.WriteLine();
+            for (var i = 0; i < row.Length; i++)
+            {
+                var text = i == 0 ? row[i].Text : $"  {table.Columns[i].Label}: {row[i].Text}";
+                WriteLine(console, text, i == 0 ? Strong : StyleOf(row[i].Tone));
+            }
+        }
+
+        console.WriteLine();
     }
 
     private static Style StyleOf(CellTone tone) => tone switch

@@ -84,7 +84,7 @@ internal static class CaseSection
         "Batteries",
         [
             new("battery"), new("charge at start", "%"), new("at end", "%"), new("start", "A"), new("highest", "A"),
-            new("delivered", "Ah"), new("delivered", "Wh"), new("received", "Ah"), new("exhausted", "min"),
+            new("out", "Ah"), new("out", "Wh"), new("in", "Ah"), new("exhausted", "min"),
         ],
         [.. result.Run.Batteries.Select(battery => Row(
             battery.Name,

@@ -28,7 +28,7 @@ public static class FailureCaseReport
         SummaryTable.Of(scenario, cases),
         new ReportParagraph(
             "Minutes count from zero of each timeline. \"More than\" means: not within the "
-            + $"{CellText.RoundMinutes(scenario.Horizon)} min simulated. Recognition is the first step after zero that opens, closes, sheds, connects, starts or restores something."),
+            + $"{CellText.RoundMinutes(scenario.Horizon)} min simulated. Left to act counts from recognition: the first step after zero that opens, closes, sheds, connects, starts or restores something. \"No step\" means that nobody acts."),
     ];
 
     private static ImmutableArray<ReportBlock> AssumptionBlocks(Scenario scenario, ImmutableArray<CaseResult> cases)

@@ -13,7 +13,7 @@ internal static class SummaryTable
         new("failure case"),
         new("lost first"),
         new("lost after", "min"),
-        new("left after recognition", "min"),
+        new("left to act", "min"),
         new("must last", "min"),
         new("margin", "min"),
         new("verdict"),
@@ -35,7 +35,7 @@ internal static class SummaryTable
             result.LimitedBy ?? "nothing",
             CellText.MinutesWithin(result.Endurance, horizon),
             AfterRecognition(horizon, result),
-            deciding is null ? CellText.Absent : MustLast(deciding.Requirement),
+            deciding is null ? CellText.Absent : CellText.RoundMinutes(deciding.Requirement.Endure),
             deciding is null ? CellText.Absent : CellText.Margin(deciding.Endurance, deciding.Requirement.Endure, horizon),
             CellText.Judged(result.Verdict),
         ];
@@ -46,8 +46,6 @@ internal static class SummaryTable
         .OrderByDescending(requirement => requirement.Verdict is Verdict.Fail)
         .ThenBy(requirement => requirement.Endurance is { } reached ? (reached - requirement.Requirement.Endure).Seconds : double.PositiveInfinity)
         .FirstOrDefault();
-
-    private static string MustLast(Requirement requirement) => $"{CellText.RoundMinutes(requirement.Endure)} ({Subject(requirement)})";
 
     private static string AfterRecognition(Duration horizon, CaseResult result)
     {
