@@ -23,7 +23,7 @@ internal sealed class RequirementBinder(ImmutableArray<Load> loads)
             case SequenceNode list:
                 return [.. list.Items.Select((item, index) => Requirement(top, item, index))];
             case var other:
-                top.Reading.WrongShape(other, top.PlaceOf("requirements"), "requirements", Form);
+                top.Reading.WrongShape(other, top.PlaceOf("requirements"), "`requirements`", Form);
                 return [];
         }
     }
