@@ -48,7 +48,7 @@ public class ScenarioBindingTests
     [Fact]
     public void Requirement_OfEssentialLoads_NamesThem()
     {
-        Assert.Equal(Starter.EssentialLoads.AsEnumerable(), Starter.Requirements[0].Loads);
+        Assert.Equal(Starter.EssentialLoads.AsEnumerable(), Starter.Requirements[0].Loads.AsEnumerable());
         Assert.Equal("essential", Starter.Requirements[0].LoadsLabel);
         Assert.Null(Starter.Requirements[0].Case);
         Assert.Equal("essential_bus", Starter.Requirements[1].Bus);
