@@ -74,7 +74,7 @@ internal sealed class NetworkEquations
             var highest = 1.0;
             for (var i = 0; i < network.Batteries.Length; i++)
             {
-                if (!run.BatteryFailed[i])
+                if (run.IsJoined(i))
                     highest = Math.Max(highest, BatteryEmf[i]);
             }
 
@@ -219,7 +219,7 @@ internal sealed class NetworkEquations
         {
             var node = network.Batteries[i].Node;
             BatteryAmperes[i] = 0;
-            if (run.BatteryFailed[i] || !run.Energised[node])
+            if (!run.IsJoined(i) || !run.Energised[node])
                 continue;
             var point = BranchLaw.Battery(Volts[node], BatteryEmf[i], BatteryResistance[i], BatteryChargeLimit[i], run.BatteryExhausted[i]);
             BatteryAmperes[i] = -point.Amperes;

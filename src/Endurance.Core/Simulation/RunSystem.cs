@@ -42,9 +42,10 @@ internal sealed class RunSystem : IDifferentialSystem
         {
             var battery = network.Batteries[i];
             var segment = run.BatterySegment[i];
-            equations.BatteryEmf[i] = battery.EmfAt(y[i], segment);
-            equations.BatteryResistance[i] = battery.ResistanceAt(y[i], segment);
-            equations.BatteryChargeLimit[i] = battery.ChargeLimitAt(y[i]);
+            var whole = run.WholeCells[i];
+            equations.BatteryEmf[i] = whole * battery.EmfAt(y, segment);
+            equations.BatteryResistance[i] = whole * battery.ResistanceAt(y[battery.Slot], segment);
+            equations.BatteryChargeLimit[i] = battery.ChargeLimitAt(y[battery.Slot]);
         }
 
         return solver.TrySolve();
@@ -61,7 +62,7 @@ internal sealed class RunSystem : IDifferentialSystem
         Remember(t);
         rates.Clear();
         var equations = solver.Equations;
-        BatteryRates(equations, rates);
+        BatteryRates(equations, y, rates);
         for (var i = 0; i < network.Feeds.Length; i++)
         {
             var amperes = equations.FeedAmperes[i];
@@ -104,14 +105,14 @@ internal sealed class RunSystem : IDifferentialSystem
         past = Math.Min(past + 1, 2);
     }
 
-    private void BatteryRates(NetworkEquations equations, Span<double> rates)
+    private void BatteryRates(NetworkEquations equations, ReadOnlySpan<double> y, Span<double> rates)
     {
         for (var i = 0; i < network.Batteries.Length; i++)
         {
             var battery = network.Batteries[i];
             var amperes = equations.BatteryAmperes[i];
             var volts = equations.Volts[battery.Node];
-            rates[i] = battery.ChargeRate(amperes, run.BatteryModes[i]);
+            battery.Rates(amperes, run.BatteryModes[i], y, rates);
             if (amperes > 0)
             {
                 rates[layout.Delivered + i] = amperes;

@@ -13,9 +13,6 @@ internal sealed class GuardSet
     /// <summary>Relative half-width of the band around the 20-hour current.</summary>
     public const double LowestCurrentBand = 1e-6;
 
-    /// <summary>Charge above which an exhausted battery can give again.</summary>
-    public const double RevivedCharge = 0.001;
-
     /// <summary>Volts by which a bus may fall below a restart voltage while the load starts up.</summary>
     public const double RestartSag = 0.01;
 
@@ -97,6 +94,9 @@ internal sealed class GuardSet
 
     private static bool CanEverBeDue(GuardKind kind, int i, CompiledNetwork network, Watches watches) => kind switch
     {
+        GuardKind.ProtectionVoltage => double.IsFinite(network.Batteries[i].Protection.OpensBelow),
+        GuardKind.ProtectionCurrent => double.IsFinite(network.Batteries[i].Protection.OpensAbove),
+        GuardKind.ProtectionRecloses => double.IsFinite(network.Batteries[i].Protection.RecloseAbove),
         GuardKind.LoadBelowMinimum => network.Loads[i].HasMinimum,
         GuardKind.LoadJudgement => !network.Loads[i].HasMinimum,
         GuardKind.RestartReached or GuardKind.RestartLost => network.Loads[i].CanRestart,
@@ -111,6 +111,7 @@ internal sealed class GuardSet
         return guard.Kind switch
         {
             <= GuardKind.BatteryRevived => run.BatteryFailed[i] ? null : TryArmCharge(guard),
+            <= GuardKind.ProtectionRecloses => run.BatteryFailed[i] ? null : TryArmProtection(guard),
             <= GuardKind.BatteryCurrentAbove => run.BatteryFailed[i] ? null : TryArmCurrent(guard),
             <= GuardKind.RestartLost => run.LoadConnected[i] ? TryArmLoad(guard) : null,
             GuardKind.BusCutoff => Crossing(guard, i, network.Cutoffs[i], watches.BusBelow[i]),
@@ -129,7 +130,20 @@ internal sealed class GuardSet
             GuardKind.BatteryKnotAbove when segment < knots.Length - 2 => Charge(guard, knots[segment + 1], rising: true),
             GuardKind.BatteryExhausted when segment == 0 && !run.BatteryExhausted[i] => Charge(guard, 0, rising: false),
             GuardKind.BatteryFull when run.BatteryModes[i] == BatteryMode.Charging => Charge(guard, 1, rising: true),
-            GuardKind.BatteryRevived when run.BatteryExhausted[i] => Charge(guard, RevivedCharge, rising: true),
+            GuardKind.BatteryRevived when run.BatteryExhausted[i] => Charge(guard, network.Batteries[i].RevivedCharge, rising: true),
+            _ => null,
+        };
+    }
+
+    private ArmedGuard? TryArmProtection(Guard guard)
+    {
+        var battery = network.Batteries[guard.Index];
+        return (guard.Kind, run.BatteryOpen[guard.Index]) switch
+        {
+            (GuardKind.ProtectionVoltage, false) when run.CanSupply(guard.Index) => Bus(guard, battery.Node, battery.Protection.OpensBelow, rising: false),
+            (GuardKind.ProtectionCurrent, false) =>
+                new ArmedGuard(guard, GuardSignal.BatteryCurrent, guard.Index, battery.Protection.OpensAbove, Rising: true),
+            (GuardKind.ProtectionRecloses, true) => Bus(guard, battery.Node, battery.Protection.RecloseAbove, rising: true),
             _ => null,
         };
     }
@@ -169,7 +183,8 @@ internal sealed class GuardSet
     private ArmedGuard Crossing(Guard guard, int bus, double threshold, bool below) =>
         below ? Bus(guard, bus, threshold + network.Hysteresis, rising: true) : Bus(guard, bus, threshold, rising: false);
 
-    private static ArmedGuard Charge(Guard guard, double threshold, bool rising) => new(guard, GuardSignal.State, guard.Index, threshold, rising);
+    private ArmedGuard Charge(Guard guard, double threshold, bool rising) =>
+        new(guard, GuardSignal.State, network.Batteries[guard.Index].Slot, threshold, rising);
 
     private static ArmedGuard Bus(Guard guard, int bus, double threshold, bool rising) => new(guard, GuardSignal.BusVoltage, bus, threshold, rising);
 }
