@@ -1,5 +1,6 @@
 using Endurance.Components;
 using Endurance.Findings;
+using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Yaml;
 using Xunit;
@@ -31,7 +32,7 @@ public class ScenarioBindingTests
     {
         var step = Starter.FailureCases[1].Timeline[1];
 
-        Assert.Equal(new AtTime(Quantities.Duration.FromMinutes(2)), step.Trigger);
+        Assert.Equal(new AtTime(Duration.FromMinutes(2)), step.Trigger);
         Assert.Equal(["radio_talk", "transponder", "pitot_heat", "strobes"], step.Actions.Select(action => action.Target));
         Assert.All(step.Actions, action => Assert.Equal(ActionVerb.Shed, action.Verb));
     }
@@ -41,7 +42,7 @@ public class ScenarioBindingTests
     {
         var step = Starter.FailureCases[0].Timeline[1];
 
-        Assert.Equal(new WhenBelow("main_bus", Quantities.Voltage.FromVolts(12.5), Quantities.Duration.FromSeconds(60)), step.Trigger);
+        Assert.Equal(new WhenBelow("main_bus", Voltage.FromVolts(12.5), Duration.FromSeconds(60)), step.Trigger);
         Assert.Equal([ActionVerb.Shed, ActionVerb.Close, ActionVerb.Open], step.Actions.Select(action => action.Verb).Distinct());
     }
 
