@@ -45,12 +45,13 @@ internal sealed class RequirementBinder(ImmutableArray<Load> loads)
         if (reader.Text("dips") is { } dips && !string.Equals(dips, "allowed", StringComparison.Ordinal))
             reader.Error("unknown-word", "dips", $"`dips` is {Quoted.Of(dips)}", "allowed; leave it out and a dip counts as a loss", NearestName.Find(dips, ["allowed"]));
         var names = reader.Has("loads") ? NameList.Of(reader, "loads") : [];
+        ImmutableArray<string> none = reader.Has("bus") ? [] : [MappingReader.NoName];
         return new Requirement
         {
             Case = reader.Text("case"),
-            Loads = reader.Has("loads") ? Spelt(names) : [MappingReader.NoName],
+            Loads = reader.Has("loads") ? Spelt(names) : none,
             LoadsLabel = names.IsEmpty ? null : string.Join(", ", names),
-            Bus = reader.Text("bus"),
+            Bus = reader.Has("bus") ? reader.RequiredText("bus") : null,
             Endure = Duration.FromSeconds(reader.Quantity("endure") ?? 0),
             DipsAllowed = reader.Has("dips"),
         };
