@@ -1,1 +1,10 @@
-return 0;
+using BenchmarkDotNet.Running;
+using Endurance.Benchmarks;
+
+if (args is ["effort"])
+{
+    Effort.Print(Console.Out);
+    return;
+}
+
+BenchmarkSwitcher.FromAssembly(typeof(ReferenceNetworkBenchmarks).Assembly).Run(args);

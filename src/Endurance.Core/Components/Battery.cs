@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Endurance.Numerics;
 using Endurance.Quantities;
 
@@ -46,12 +47,37 @@ public sealed record Battery
     /// <summary>Limit of the charge current: this many times the effective capacity times the charge missing, per hour. <see langword="null"/>: no limit.</summary>
     public double? ChargeAcceptancePerHour { get; init; }
 
+    /// <summary>Supplies library values; <see langword="null"/>: everything was given.</summary>
+    public Chemistry? Chemistry { get; init; }
+
+    /// <summary>Cells in series, at least 1; <see langword="null"/>: not known, so none can be shorted.</summary>
+    public int? Cells { get; init; }
+
+    /// <summary>Lifetime over current from a data sheet, new and warm; <see langword="null"/>: Peukert's law.</summary>
+    /// <remarks>With it, <see cref="RatedCapacity"/> and <see cref="Rate"/> are those of its lowest current and <see cref="PeukertExponent"/> has no effect.</remarks>
+    public LifetimeCurve? Lifetimes { get; init; }
+
+    /// <summary>Currents that the exponent was taken from, low and high; <see langword="null"/>: typed or from the library.</summary>
+    public (Current Lowest, Current Highest)? ExponentRange { get; init; }
+
+    public CapacityModel CapacityModel { get; init; }
+
+    /// <summary>Typed wells of the kinetic model; <see langword="null"/>: see <see cref="KineticWells"/>.</summary>
+    public KineticWells? TypedWells { get; init; }
+
+    public ImmutableArray<PolarisationPair> Polarisation { get; init; } = [];
+
+    public BatteryProtection? Protection { get; init; }
+
+    /// <summary>Wells of the kinetic model: the typed ones, or those that pass through the lifetimes at the 20-, 5- and 1-hour currents; <see langword="null"/> when there are none.</summary>
+    public KineticWells? KineticWells => TypedWells ?? Components.KineticWells.Through(Point(20), Point(5), Point(1));
+
     /// <summary>The current that empties the battery in <see cref="Rate"/>.</summary>
     public Current ReferenceCurrent => Current.FromAmperes(RatedCapacity.AmpereHours / Rate.Hours);
 
     /// <summary>The 20-hour current, below which a slower discharge gives no more capacity.</summary>
     /// <remarks>I_ref min(1, (H/20)^(1/k)).</remarks>
-    public Current LowestPeukertCurrent =>
+    public Current LowestPeukertCurrent => Lifetimes is { } curve ? curve.Lowest :
         ReferenceCurrent * Math.Min(1, Math.Pow(Rate.Hours / 20, 1 / PeukertExponent));
 
     /// <summary>Rated capacity times health times the capacity factor.</summary>
@@ -63,8 +89,28 @@ public sealed record Battery
     {
         if (drain <= Current.Zero)
             throw new ArgumentOutOfRangeException(nameof(drain), drain, "A lifetime needs a discharge current above zero.");
+        if (Lifetimes is { } curve)
+            return curve.At(drain) * (Health * CapacityFactor);
         var stretched = Math.Max(drain.Amperes, LowestPeukertCurrent.Amperes);
         var rate = drain.Amperes / EffectiveCapacity.AmpereHours * Math.Pow(stretched / ReferenceCurrent.Amperes, PeukertExponent - 1);
         return Duration.FromHours(1 / rate);
+    }
+
+    /// <summary>The constant current that empties a new, warm battery in a time of at most 20 hours or the longest of the data sheet.</summary>
+    public Current NewCurrentFor(Duration lifetime)
+    {
+        if (Lifetimes is null)
+            return ReferenceCurrent * Math.Pow(Rate / lifetime, 1 / PeukertExponent);
+        var curve = Lifetimes;
+        double Excess(double logAmperes) => Math.Log(curve.At(Current.FromAmperes(Math.Exp(logAmperes))) / lifetime);
+        var middle = Math.Log(curve.Lowest.Amperes);
+        const double span = 12, accuracy = 1e-13;
+        return Current.FromAmperes(Math.Exp(MathNet.Numerics.RootFinding.Brent.FindRoot(Excess, middle - span, middle + span, accuracy, 300)));
+    }
+
+    private (Duration Time, Charge Delivered) Point(double hours)
+    {
+        var time = Duration.FromHours(hours);
+        return (time, NewCurrentFor(time) * time);
     }
 }

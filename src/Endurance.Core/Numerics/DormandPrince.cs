@@ -3,7 +3,7 @@ namespace Endurance.Numerics;
 /// <summary>Explicit Runge-Kutta pair of orders 5 and 4 with dense output of order 4; one workspace, no allocation after construction.</summary>
 /// <remarks>
 /// Coefficients: Dormand and Prince, J. Comp. Appl. Math. 6 (1980) 19; dense output: Hairer, Norsett and Wanner, Solving
-/// Ordinary Differential Equations I, section II.6. Only the first <c>controlled</c> components enter the error estimate.
+/// Ordinary Differential Equations I, section II.6. Only the components with a scale enter the error estimate.
 /// </remarks>
 internal sealed class DormandPrince
 {
@@ -34,7 +34,7 @@ internal sealed class DormandPrince
     ];
 
     private readonly int size;
-    private readonly int controlled;
+    private readonly double[] scales;
     private readonly double[][] rates;
     private readonly double[] start;
     private readonly double[] end;
@@ -43,10 +43,12 @@ internal sealed class DormandPrince
     private readonly double[] tail;
     private readonly double[] curve;
 
-    public DormandPrince(int size, int controlled)
+    /// <param name="size">Number of components.</param>
+    /// <param name="scales">One for each of the first components, whose error is controlled: the tolerance is multiplied by it.</param>
+    public DormandPrince(int size, double[] scales)
     {
         this.size = size;
-        this.controlled = controlled;
+        this.scales = scales;
         rates = new double[Stages + 1][];
         for (var i = 0; i < rates.Length; i++)
             rates[i] = new double[size];
@@ -124,12 +126,12 @@ internal sealed class DormandPrince
     private double LargestError(double h, double tolerance)
     {
         var worst = 0.0;
-        for (var i = 0; i < controlled; i++)
+        for (var i = 0; i < scales.Length; i++)
         {
             var error = 0.0;
             for (var s = 0; s <= Stages; s++)
                 error += ErrorWeights[s] * rates[s][i];
-            worst = Math.Max(worst, Math.Abs(h * error));
+            worst = Math.Max(worst, Math.Abs(h * error) / scales[i]);
         }
 
         return worst / tolerance;

@@ -15,15 +15,17 @@ internal static class WrightOmega
             return tail * (1 - tail);
         }
 
+        // Each pass raises the relative error to its fourth power, so one started below the bound is the last.
+        const double lastPass = 1e-4;
         var w = Start(z);
         for (var i = 0; i < 4; i++)
         {
             var residual = z - w - Math.Log(w);
-            if (Math.Abs(residual) <= 4e-16 * (1 + Math.Abs(z)))
-                break;
             var onePlus = 1 + w;
             var correction = 2 * onePlus * (onePlus + (2.0 / 3.0 * residual));
             w *= 1 + (residual / onePlus * (correction - residual) / (correction - (2 * residual)));
+            if (Math.Abs(residual) < lastPass)
+                break;
         }
 
         return w;

@@ -32,4 +32,7 @@ public enum ActionVerb
 
     /// <summary>A feed is interrupted until restored.</summary>
     Break,
+
+    /// <summary>One more cell of a battery shorts.</summary>
+    ShortCell,
 }

@@ -30,4 +30,10 @@ public sealed record BatteryOutcome
 
     /// <summary>Largest discharge current of the run; zero or more.</summary>
     public required Current HighestCurrent { get; init; }
+
+    /// <summary>Most negative current of the run: the largest charge current with its sign; zero or less.</summary>
+    public Current LowestCurrent { get; init; }
+
+    /// <summary>Smallest discharge current at which the lifetime law still stretches; <see langword="null"/>: it never discharged that fast.</summary>
+    public Current? LowestDischarge { get; init; }
 }

@@ -18,11 +18,10 @@ internal static class BranchLaw
 
     /// <summary>Junction diode with all resistances of the feed in series.</summary>
     /// <remarks>i = (a/R) w(ln(Is R/a) + (v + Is R)/a) - Is with a = n k T/q and w the Wright omega function.</remarks>
-    public static BranchPoint Junction(double v, double saturation, double emission, double resistance, double leakage)
+    public static BranchPoint Junction(double v, JunctionState junction, double resistance, double leakage)
     {
-        var drop = saturation * resistance;
-        var w = WrightOmega.At(Math.Log(drop / emission) + ((v + drop) / emission));
-        var point = new BranchPoint((emission / resistance * w) - saturation, w / (1 + w) / resistance);
+        var w = WrightOmega.At(junction.LogDrop + ((v + (junction.Saturation * resistance)) / junction.Emission));
+        var point = new BranchPoint((junction.Emission / resistance * w) - junction.Saturation, w / (1 + w) / resistance);
         return v < 0 && leakage > 0 ? new(point.Amperes + (leakage * v), point.Siemens + leakage) : point;
     }
 

@@ -24,6 +24,9 @@ public enum EventKind
     /// <summary>An exhausted battery can give again.</summary>
     BatteryRevived,
 
+    /// <summary>A battery's own protection opened or closed.</summary>
+    BatteryProtection,
+
     /// <summary>The network had no operating point until a load was dropped.</summary>
     VoltageCollapse,
 

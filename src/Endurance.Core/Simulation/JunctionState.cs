@@ -3,7 +3,7 @@ using Endurance.Quantities;
 namespace Endurance.Simulation;
 
 /// <summary>Present junction temperature of a feed's diode, and its parameters there.</summary>
-internal struct JunctionState
+internal sealed class JunctionState
 {
     /// <summary>Kelvin at which silicon and metal are long destroyed; a bound for the arithmetic only.</summary>
     private const double Hottest = 1000;
@@ -27,7 +27,10 @@ internal struct JunctionState
     /// <summary>n k T/q, volts.</summary>
     public double Emission { get; private set; }
 
-    public readonly bool MovesWithHeat => feed.Junction?.HeatPath is not null;
+    /// <summary>ln(Is R/a) with R all resistances of the feed and a the emission voltage.</summary>
+    public double LogDrop { get; private set; }
+
+    public bool MovesWithHeat => feed.Junction?.HeatPath is not null;
 
     /// <summary>Takes the temperature that belongs to a heat; <see langword="true"/> when it moved by more than the tolerance.</summary>
     public bool MoveTo(double watts, double tolerance)
@@ -45,5 +48,6 @@ internal struct JunctionState
         var temperature = Temperature.FromKelvin(kelvin);
         Saturation = feed.Junction!.SaturationCurrentAt(temperature).Amperes;
         Emission = feed.Junction.EmissionVoltageAt(temperature).Volts;
+        LogDrop = Math.Log(Saturation * feed.SeriesResistance / Emission);
     }
 }

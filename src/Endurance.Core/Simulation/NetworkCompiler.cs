@@ -20,7 +20,7 @@ internal static class NetworkCompiler
         {
             BusNames = [.. scenario.Buses.Select(bus => bus.Name)],
             Cutoffs = [.. scenario.Buses.Select(bus => bus.Cutoff?.Volts ?? 0)],
-            Batteries = [.. scenario.Batteries.Select(battery => new CompiledBattery(battery, node[battery.Bus]))],
+            Batteries = CompileBatteries(scenario, node),
             Alternators = [.. scenario.Alternators.Select(alternator => new CompiledAlternator(
                 alternator.Name, node[alternator.Bus], alternator.Setpoint.Volts, alternator.Droop.Ohms, alternator.Rated.Amperes,
                 alternator.DrivenBy is null ? -1 : engines.IndexOf(alternator.DrivenBy)))],
@@ -31,6 +31,19 @@ internal static class NetworkCompiler
             Hysteresis = scenario.System == SystemVoltage.Volts28 ? Hysteresis28 : Hysteresis14,
             Ambient = scenario.Ambient.Kelvin,
         };
+    }
+
+    private static CompiledBattery[] CompileBatteries(Scenario scenario, Dictionary<string, int> node)
+    {
+        var batteries = new CompiledBattery[scenario.Batteries.Length];
+        var slot = 0;
+        for (var i = 0; i < batteries.Length; i++)
+        {
+            batteries[i] = new CompiledBattery(scenario.Batteries[i], node[scenario.Batteries[i].Bus], slot);
+            slot += batteries[i].StateCount;
+        }
+
+        return batteries;
     }
 
     private static CompiledLoad CompileLoad(Load load, int node, Bus bus) =>

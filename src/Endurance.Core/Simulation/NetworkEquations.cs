@@ -74,7 +74,7 @@ internal sealed class NetworkEquations
             var highest = 1.0;
             for (var i = 0; i < network.Batteries.Length; i++)
             {
-                if (!run.BatteryFailed[i])
+                if (run.IsJoined(i))
                     highest = Math.Max(highest, BatteryEmf[i]);
             }
 
@@ -205,8 +205,7 @@ internal sealed class NetworkEquations
         switch (feed.Law)
         {
             case FeedLaw.JunctionDiode:
-                ref readonly var junction = ref junctions[index];
-                return BranchLaw.Junction(v, junction.Saturation, junction.Emission, feed.SeriesResistance, feed.Leakage);
+                return BranchLaw.Junction(v, junctions[index], feed.SeriesResistance, feed.Leakage);
             case FeedLaw.IdealDiode:
                 return BranchLaw.IdealDiode(v, feed.OnResistance, feed.RegulatedDrop, feed.ConductorResistance);
             default:
@@ -220,7 +219,7 @@ internal sealed class NetworkEquations
         {
             var node = network.Batteries[i].Node;
             BatteryAmperes[i] = 0;
-            if (run.BatteryFailed[i] || !run.Energised[node])
+            if (!run.IsJoined(i) || !run.Energised[node])
                 continue;
             var point = BranchLaw.Battery(Volts[node], BatteryEmf[i], BatteryResistance[i], BatteryChargeLimit[i], run.BatteryExhausted[i]);
             BatteryAmperes[i] = -point.Amperes;

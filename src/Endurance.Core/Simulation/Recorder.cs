@@ -16,6 +16,8 @@ internal sealed class Recorder
     private readonly double[] busLowest;
     private readonly double[] batteryStart;
     private readonly double[] batteryHighest;
+    private readonly double[] batteryLowest;
+    private readonly double[] batteryLeast;
     private readonly double[] feedStart;
     private readonly double[] feedHighest;
     private readonly double[] feedLowest;
@@ -32,6 +34,9 @@ internal sealed class Recorder
         busLowest = new double[network.BusCount];
         batteryStart = new double[network.Batteries.Length];
         batteryHighest = new double[network.Batteries.Length];
+        batteryLowest = new double[network.Batteries.Length];
+        batteryLeast = new double[network.Batteries.Length];
+        Array.Fill(batteryLeast, double.PositiveInfinity);
         feedStart = new double[network.Feeds.Length];
         feedHighest = new double[network.Feeds.Length];
         feedLowest = new double[network.Feeds.Length];
@@ -59,7 +64,14 @@ internal sealed class Recorder
         for (var i = 0; i < busLowest.Length; i++)
             busLowest[i] = Math.Min(busLowest[i], solver.Volts[i]);
         for (var i = 0; i < batteryHighest.Length; i++)
-            batteryHighest[i] = Math.Max(batteryHighest[i], equations.BatteryAmperes[i]);
+        {
+            var amperes = equations.BatteryAmperes[i];
+            batteryHighest[i] = Math.Max(batteryHighest[i], amperes);
+            batteryLowest[i] = Math.Min(batteryLowest[i], amperes);
+            if (amperes >= network.Batteries[i].LowestCurrent)
+                batteryLeast[i] = Math.Min(batteryLeast[i], amperes);
+        }
+
         for (var i = 0; i < feedStart.Length; i++)
         {
             feedHighest[i] = Math.Max(feedHighest[i], equations.FeedAmperes[i]);
@@ -113,14 +125,16 @@ internal sealed class Recorder
     private BatteryOutcome Battery(int i, double[] y, double[] start) => new()
     {
         Name = network.Batteries[i].Name,
-        ChargeStart = start[i],
-        ChargeEnd = Math.Clamp(y[i], 0, 1),
+        ChargeStart = network.Batteries[i].Charge(start),
+        ChargeEnd = Math.Clamp(network.Batteries[i].Charge(y), 0, 1),
         Delivered = Charge.FromCoulombs(y[layout.Delivered + i]),
         Received = Charge.FromCoulombs(y[layout.Received + i]),
         DeliveredEnergy = Energy.FromJoules(y[layout.DeliveredEnergy + i]),
         TimeToExhaustion = Time(journal.Exhaustion[i]),
         StartCurrent = Current.FromAmperes(batteryStart[i]),
         HighestCurrent = Current.FromAmperes(batteryHighest[i]),
+        LowestCurrent = Current.FromAmperes(batteryLowest[i]),
+        LowestDischarge = double.IsInfinity(batteryLeast[i]) ? null : Current.FromAmperes(batteryLeast[i]),
     };
 
     private FeedOutcome Feed(int i, double[] y) => new()

@@ -12,6 +12,9 @@ internal sealed class RunState
         this.network = network;
         BatteryFailed = new bool[network.Batteries.Length];
         BatteryExhausted = new bool[network.Batteries.Length];
+        BatteryOpen = new bool[network.Batteries.Length];
+        WholeCells = new double[network.Batteries.Length];
+        Array.Fill(WholeCells, 1);
         BatterySegment = new int[network.Batteries.Length];
         BatteryModes = new BatteryMode[network.Batteries.Length];
         AlternatorOn = [.. scenario.Alternators.Select(alternator => alternator.IsOn)];
@@ -33,6 +36,12 @@ internal sealed class RunState
     public bool[] BatteryFailed { get; }
 
     public bool[] BatteryExhausted { get; }
+
+    /// <summary>Its own protection has opened.</summary>
+    public bool[] BatteryOpen { get; }
+
+    /// <summary>Share of the battery's cells that are not shorted.</summary>
+    public double[] WholeCells { get; }
 
     public int[] BatterySegment { get; }
 
@@ -70,7 +79,10 @@ internal sealed class RunState
 
     public bool LoadDraws(int load) => LoadConnected[load] && !LoadDropped[load];
 
-    public bool CanSupply(int battery) => !BatteryFailed[battery] && !BatteryExhausted[battery];
+    /// <summary>Whether the battery is joined to its bus at all.</summary>
+    public bool IsJoined(int battery) => !BatteryFailed[battery] && !BatteryOpen[battery];
+
+    public bool CanSupply(int battery) => IsJoined(battery) && !BatteryExhausted[battery];
 
     public bool Generates(int alternator)
     {

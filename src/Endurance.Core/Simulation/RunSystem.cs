@@ -11,10 +11,17 @@ internal sealed class RunSystem : IDifferentialSystem
     private readonly StateLayout layout;
     private readonly OperatingPointSolver solver;
     private readonly GuardSet guards;
+    private double[] newer;
+    private double[] older;
+    private double newerTime;
+    private double olderTime;
+    private int past;
 
     public RunSystem(CompiledNetwork network, RunState run, StateLayout layout, OperatingPointSolver solver, GuardSet guards)
     {
         this.guards = guards;
+        newer = new double[network.BusCount];
+        older = new double[network.BusCount];
         this.network = network;
         this.run = run;
         this.layout = layout;
@@ -35,21 +42,27 @@ internal sealed class RunSystem : IDifferentialSystem
         {
             var battery = network.Batteries[i];
             var segment = run.BatterySegment[i];
-            equations.BatteryEmf[i] = battery.EmfAt(y[i], segment);
-            equations.BatteryResistance[i] = battery.ResistanceAt(y[i], segment);
-            equations.BatteryChargeLimit[i] = battery.ChargeLimitAt(y[i]);
+            var whole = run.WholeCells[i];
+            equations.BatteryEmf[i] = whole * battery.EmfAt(y, segment);
+            equations.BatteryResistance[i] = whole * battery.ResistanceAt(y[battery.Slot], segment);
+            equations.BatteryChargeLimit[i] = battery.ChargeLimitAt(y[battery.Slot]);
         }
 
         return solver.TrySolve();
     }
 
+    /// <summary>Forgets the voltages of earlier instants; for after a jump.</summary>
+    public void ForgetPast() => past = 0;
+
     public bool TryEvaluate(double t, ReadOnlySpan<double> y, Span<double> rates)
     {
+        Extrapolate(t);
         if (!TrySolve(y))
             return false;
+        Remember(t);
         rates.Clear();
         var equations = solver.Equations;
-        BatteryRates(equations, rates);
+        BatteryRates(equations, y, rates);
         for (var i = 0; i < network.Feeds.Length; i++)
         {
             var amperes = equations.FeedAmperes[i];
@@ -67,14 +80,39 @@ internal sealed class RunSystem : IDifferentialSystem
         return true;
     }
 
-    private void BatteryRates(NetworkEquations equations, Span<double> rates)
+    /// <summary>Starts the solver on the straight line through the last two solutions.</summary>
+    private void Extrapolate(double t)
+    {
+        if (past < 2 || newerTime == olderTime)
+            return;
+        var share = (t - newerTime) / (newerTime - olderTime);
+        for (var i = 0; i < newer.Length; i++)
+            solver.Volts[i] = newer[i] + (share * (newer[i] - older[i]));
+    }
+
+    private void Remember(double t)
+    {
+        if (past > 0 && t == newerTime)
+        {
+            solver.Volts.CopyTo(newer, 0);
+            return;
+        }
+
+        (older, newer) = (newer, older);
+        olderTime = newerTime;
+        newerTime = t;
+        solver.Volts.CopyTo(newer, 0);
+        past = Math.Min(past + 1, 2);
+    }
+
+    private void BatteryRates(NetworkEquations equations, ReadOnlySpan<double> y, Span<double> rates)
     {
         for (var i = 0; i < network.Batteries.Length; i++)
         {
             var battery = network.Batteries[i];
             var amperes = equations.BatteryAmperes[i];
             var volts = equations.Volts[battery.Node];
-            rates[i] = battery.ChargeRate(amperes, run.BatteryModes[i]);
+            battery.Rates(amperes, run.BatteryModes[i], y, rates);
             if (amperes > 0)
             {
                 rates[layout.Delivered + i] = amperes;

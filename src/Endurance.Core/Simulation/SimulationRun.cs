@@ -59,20 +59,20 @@ internal sealed class SimulationRun
         solver = new OperatingPointSolver(network, run);
         guards = new GuardSet(network, run, watches, solver);
         system = new RunSystem(network, run, layout, solver, guards);
-        method = new DormandPrince(layout.Size, layout.Controlled);
+        method = new DormandPrince(layout.Size, layout.Scales);
         locator = new EventLocator(method, system, guards, layout.Size);
         settlement = new Settlement(network, run, system, solver, guards, watches, journal);
         recorder = new Recorder(network, solver, layout, journal);
         trace = options.SampleInterval is { } interval ? new TraceRecorder(network, solver, interval.Seconds) : null;
         y = new double[layout.Size];
-        for (var i = 0; i < network.Batteries.Length; i++)
-            y[i] = network.Batteries[i].InitialCharge;
+        foreach (var battery in network.Batteries)
+            battery.SetInitial(y);
         start = [.. y];
         sample = new double[layout.Size];
         keptVolts = new double[network.BusCount];
     }
 
-    public bool IsFinished => t >= horizon || (!run.AnySource() && !watches.Steps.Any(step => !step.WaitsForBus && !step.IsSpent));
+    public bool IsFinished => t >= horizon || (!run.AnySource() && !IsAnythingToCome());
 
     public void Begin()
     {
@@ -142,9 +142,29 @@ internal sealed class SimulationRun
         Restart();
     }
 
+    /// <summary>A timed step, or a battery whose bound well will refill the available one.</summary>
+    private bool IsAnythingToCome()
+    {
+        foreach (var step in watches.Steps)
+        {
+            if (!step.WaitsForBus && !step.IsSpent)
+                return true;
+        }
+
+        for (var i = 0; i < network.Batteries.Length; i++)
+        {
+            var battery = network.Batteries[i];
+            if (battery.IsKinetic && run.IsJoined(i) && battery.Charge(y) > battery.RevivedCharge)
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>Prepares the first rates of the next step after a jump.</summary>
     private void Restart()
     {
+        system.ForgetPast();
         if (!system.TryEvaluate(t, y, method.FirstRates))
             throw new UnsolvedNetworkException(network.BusNames[solver.Equations.WorstBus()], solver.Equations.WorstResidual());
         locator.StartFrom(y);
@@ -180,12 +200,13 @@ internal sealed class SimulationRun
         var shortest = double.PositiveInfinity;
         for (var i = 0; i < network.Batteries.Length; i++)
         {
-            var rate = method.FirstRates[i];
+            var slot = network.Batteries[i].Slot;
+            var rate = method.FirstRates[slot];
             if (rate == 0)
                 continue;
             var knots = network.Batteries[i].Knots;
             var next = knots[run.BatterySegment[i] + (rate > 0 ? 1 : 0)];
-            shortest = Math.Min(shortest, Math.Max((next - y[i]) / rate * beyond, ShortestKnotStep));
+            shortest = Math.Min(shortest, Math.Max((next - y[slot]) / rate * beyond, ShortestKnotStep));
         }
 
         return shortest;

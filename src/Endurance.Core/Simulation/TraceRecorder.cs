@@ -37,7 +37,7 @@ internal sealed class TraceRecorder
         for (var i = 0; i < batteryAmperes.Length; i++)
         {
             batteryAmperes[i].Add(equations.BatteryAmperes[i]);
-            batteryCharge[i].Add(Math.Clamp(y[i], 0, 1));
+            batteryCharge[i].Add(Math.Clamp(network.Batteries[i].Charge(y), 0, 1));
         }
 
         for (var i = 0; i < feedAmperes.Length; i++)

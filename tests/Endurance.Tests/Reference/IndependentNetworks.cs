@@ -1,5 +1,3 @@
-using Endurance.Components;
-using Endurance.Numerics;
 using Endurance.Scenarios;
 using Endurance.Simulation;
 using static Endurance.Tests.Parts;
@@ -16,58 +14,10 @@ public sealed class IndependentNetworks
     private const double Minutes = 0.005;
     private const double Volts = 0.001;
 
-    private static readonly PiecewiseLinear EmfA = Table((0, 10.5), (5, 11.3), (10, 11.6), (30, 12.0), (60, 12.4), (85, 12.7), (100, 12.9));
-    private static readonly PiecewiseLinear EmfB = Table((0, 10.2), (5, 11.0), (10, 11.3), (30, 11.75), (60, 12.1), (85, 12.4), (100, 12.6));
-    private static readonly PiecewiseLinear ResistanceA = Table((0, 30), (20, 18), (100, 12));
-    private static readonly PiecewiseLinear ResistanceB = Table((0, 90), (20, 55), (100, 40));
-    private static readonly JunctionDiode DiodeS = Schottky(microamperes: 20, ideality: 1.05, milliohms: 6);
-
-    public static Scenario OneBatteryConstantCurrent => Scenario() with
-    {
-        Buses = [Bus("bus")],
-        Batteries = [Battery("battery", "bus", 12, 20, 1.2, EmfA, PiecewiseLinear.Constant(20), 0.9)],
-        Loads = [Amperes("load", "bus", 6, minimum: 5)],
-    };
-
-    public static Scenario OneBatteryConstantPower => Scenario() with
-    {
-        Buses = [Bus("bus", 9.5)],
-        Batteries = [Battery("battery", "bus", 12, 20, 1.2, EmfA, PiecewiseLinear.Constant(50), 0.9)],
-        Loads = [Watts("load", "bus", 80, minimum: 9)],
-    };
-
-    public static Scenario TwoBatteriesTwoDiodes => Scenario() with
-    {
-        Buses = [Bus("bus1"), Bus("bus2"), Bus("bus", 10.4)],
-        Batteries = [Battery("b1", "bus1", 14, 20, 1.18, EmfA, ResistanceA, 0.9), Battery("b2", "bus2", 9, 20, 1.2, EmfB, ResistanceB, 0.9)],
-        Feeds = [Feed("d1", "bus1", "bus", 8, DiodeS), Feed("d2", "bus2", "bus", 12, DiodeS)],
-        Loads = [Amperes("amperes", "bus", 3, minimum: 6), Watts("watts", "bus", 50, minimum: 9), Ohms("ohms", "bus", 24)],
-    };
-
-    public static Scenario MainAndEssential => Scenario() with
-    {
-        Buses = [Bus("battery_bus"), Bus("main", 10.8), Bus("essential", 10.5), Bus("backup_bus")],
-        Batteries = [Battery("main_battery", "battery_bus", 20, 20, 1.15, EmfA, ResistanceA, 0.9), Battery("backup", "backup_bus", 19, 20, 1.2, EmfB, ResistanceB, 0.9)],
-        Alternators = [Alternator("alternator", "main", 14.2, 20, 60)],
-        Feeds =
-        [
-            Feed("master", "battery_bus", "main", 5),
-            Feed("normal", "main", "essential", 6, DiodeS),
-            Feed("backup_feed", "backup_bus", "essential", 12, DiodeS),
-        ],
-        Loads =
-        [
-            Watts("main_watts", "main", 70, 9), Amperes("main_amperes", "main", 4, 6), Ohms("main_ohms", "main", 6),
-            Watts("essential_watts", "essential", 50, 9), Amperes("essential_amperes", "essential", 1.5, 6), Ohms("essential_ohms", "essential", 30),
-        ],
-    };
-
-    public static FailureCase AlternatorFails => Case(At(0, (ActionVerb.Fail, "alternator")));
-
     [Fact]
     public void OneBattery_ConstantCurrent_LastsAsSolvedIndependently()
     {
-        var run = OneBatteryConstantCurrent.Run();
+        var run = ReferenceNetworks.OneBatteryConstantCurrent.Run();
 
         Assert.Equal(75.7149, run.Battery("battery").TimeToExhaustion.Minutes(), Minutes);
     }
@@ -75,7 +25,7 @@ public sealed class IndependentNetworks
     [Fact]
     public void OneBattery_ConstantPower_LastsAsSolvedIndependently()
     {
-        var run = OneBatteryConstantPower.Run();
+        var run = ReferenceNetworks.OneBatteryConstantPower.Run();
 
         Assert.Equal(12.5821, run.Bus("bus").StartVoltage.Volts, Volts);
         Assert.Equal(6.35825, run.Battery("battery").StartCurrent.Amperes, 1e-4);
@@ -85,8 +35,8 @@ public sealed class IndependentNetworks
     [Fact]
     public void TwoBatteries_ThroughTwoDiodes_LastAsSolvedIndependently()
     {
-        var run = TwoBatteriesTwoDiodes.Run();
-        var atCutoff = (TwoBatteriesTwoDiodes with { Horizon = Endurance.Quantities.Duration.FromMinutes(116.868) }).Run();
+        var run = ReferenceNetworks.TwoBatteriesTwoDiodes.Run();
+        var atCutoff = (ReferenceNetworks.TwoBatteriesTwoDiodes with { Horizon = Endurance.Quantities.Duration.FromMinutes(116.868) }).Run();
 
         Assert.Equal(12.3581, run.Bus("bus").StartVoltage.Volts, Volts);
         Assert.Equal(7.44530, run.Feed("d1").StartCurrent.Amperes, 1e-4);
@@ -100,7 +50,7 @@ public sealed class IndependentNetworks
     public void TwoBatteries_ThroughTwoDiodes_HeatTheDiodesAsSolvedIndependently()
     {
         // The horizon ends the run just after the start, so that the highest watts are those of the start.
-        var start = (TwoBatteriesTwoDiodes with { Horizon = Endurance.Quantities.Duration.FromSeconds(0.001) }).Run();
+        var start = (ReferenceNetworks.TwoBatteriesTwoDiodes with { Horizon = Endurance.Quantities.Duration.FromSeconds(0.001) }).Run();
 
         Assert.Equal(2.92631, start.Feed("d1").HighestDiodePower!.Value.Watts, 1e-4);
         Assert.Equal(0.0272648, start.Feed("d2").HighestDiodePower!.Value.Watts, 1e-5);
@@ -109,7 +59,7 @@ public sealed class IndependentNetworks
     [Fact]
     public void MainAndEssential_AlternatorFails_LastAsSolvedIndependently()
     {
-        var run = MainAndEssential.Run(AlternatorFails);
+        var run = ReferenceNetworks.MainAndEssential.Run(ReferenceNetworks.AlternatorFails);
 
         Assert.Equal(12.6212, run.Bus("main").StartVoltage.Volts, Volts);
         Assert.Equal(12.2280, run.Bus("essential").StartVoltage.Volts, Volts);
@@ -137,9 +87,9 @@ public sealed class IndependentNetworks
 
     public static TheoryData<Scenario, FailureCase> All => new()
     {
-        { OneBatteryConstantCurrent, Case() },
-        { OneBatteryConstantPower, Case() },
-        { TwoBatteriesTwoDiodes, Case() },
-        { MainAndEssential, AlternatorFails },
+        { ReferenceNetworks.OneBatteryConstantCurrent, Case() },
+        { ReferenceNetworks.OneBatteryConstantPower, Case() },
+        { ReferenceNetworks.TwoBatteriesTwoDiodes, Case() },
+        { ReferenceNetworks.MainAndEssential, ReferenceNetworks.AlternatorFails },
     };
 }

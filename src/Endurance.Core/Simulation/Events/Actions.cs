@@ -6,12 +6,14 @@ namespace Endurance.Simulation.Events;
 /// <summary>Carries out the actions of a step on a run's state.</summary>
 internal sealed class Actions
 {
+    private readonly CompiledNetwork network;
     private readonly RunState run;
     private readonly Watches watches;
     private readonly Journal journal;
 
-    public Actions(RunState run, Watches watches, Journal journal)
+    public Actions(CompiledNetwork network, RunState run, Watches watches, Journal journal)
     {
+        this.network = network;
         this.run = run;
         this.watches = watches;
         this.journal = journal;
@@ -35,6 +37,9 @@ internal sealed class Actions
         var on = action.Verb is ActionVerb.Restore or ActionVerb.Start or ActionVerb.Close or ActionVerb.Connect;
         switch (action.Kind)
         {
+            case TargetKind.Battery when action.Verb == ActionVerb.ShortCell:
+                run.WholeCells[action.Index] = Math.Max(0, run.WholeCells[action.Index] - (1.0 / network.Batteries[action.Index].Cells));
+                break;
             case TargetKind.Battery:
                 run.BatteryFailed[action.Index] = !on;
                 break;
@@ -111,6 +116,7 @@ internal sealed class Actions
         ActionVerb.Shed => "shed",
         ActionVerb.Connect => "connected",
         ActionVerb.Short => "shorted",
+        ActionVerb.ShortCell => "has a shorted cell",
         _ => "broken",
     };
 }

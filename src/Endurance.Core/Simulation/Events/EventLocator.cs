@@ -25,7 +25,7 @@ internal sealed class EventLocator
         endValues = new double[guards.All.Length];
     }
 
-    /// <summary>Remembers the guards' values at the start of a step; the solver must be at that state.</summary>
+    /// <summary>Remembers the guards' values at the start of a step; the solver must be at that state, and the guards armed.</summary>
     public void StartFrom(ReadOnlySpan<double> y) => Evaluate(y, startValues);
 
     /// <summary>
@@ -42,7 +42,7 @@ internal sealed class EventLocator
         while (true)
         {
             var earliest = EarliestBySecant();
-            var search = new GuardAlong(this, guards.All[earliest]);
+            var search = new GuardAlong(this, guards.Armed[earliest]);
             (left, var narrowed) = CrossingFinder.Narrow(ref search, 0, Math.Max(0, startValues[earliest]), right, endValues[earliest], tolerance);
             right = narrowed;
             if (!AnyOtherDueAt(right, earliest) || left <= 0 || !DueAt(left))
@@ -73,7 +73,7 @@ internal sealed class EventLocator
     {
         if (!DueAt(theta))
             return false;
-        for (var i = 0; i < endValues.Length; i++)
+        for (var i = 0; i < guards.Armed.Length; i++)
         {
             if (i != except && endValues[i] < 0)
                 return true;
@@ -85,10 +85,10 @@ internal sealed class EventLocator
     private bool Evaluate(ReadOnlySpan<double> y, double[] values)
     {
         var any = false;
-        var all = guards.All;
-        for (var i = 0; i < all.Length; i++)
+        var armed = guards.Armed;
+        for (var i = 0; i < armed.Length; i++)
         {
-            values[i] = guards.Value(all[i], y);
+            values[i] = guards.Value(armed[i], y);
             any |= values[i] < 0;
         }
 
@@ -99,7 +99,7 @@ internal sealed class EventLocator
     {
         var earliest = -1;
         var best = double.PositiveInfinity;
-        for (var i = 0; i < endValues.Length; i++)
+        for (var i = 0; i < guards.Armed.Length; i++)
         {
             if (endValues[i] >= 0)
                 continue;
@@ -112,15 +112,15 @@ internal sealed class EventLocator
     }
 
     /// <summary>One guard's value as a function of the fraction of the step.</summary>
-    private readonly struct GuardAlong(EventLocator locator, Guard guard) : CrossingFinder.IFunction
+    private readonly struct GuardAlong(EventLocator locator, ArmedGuard guard) : CrossingFinder.IFunction
     {
         /// <summary>Stands for a guard far below zero where the network has no operating point.</summary>
         private const double Beyond = -1;
 
         public double At(double x)
         {
-            if (guard.NeedsOnlyCharge)
-                return locator.guards.ChargeValue(guard, locator.method.Interpolate(x, guard.Index));
+            if (guard.Signal == GuardSignal.State)
+                return guard.ValueOf(locator.method.Interpolate(x, guard.Slot));
             locator.method.Interpolate(x, locator.probe);
             return locator.system.TrySolve(locator.probe) ? locator.guards.Value(guard, locator.probe) : Beyond;
         }

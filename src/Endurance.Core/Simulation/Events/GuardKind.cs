@@ -9,6 +9,15 @@ internal enum GuardKind
     BatteryFull,
     BatteryRevived,
 
+    /// <summary>The terminal voltage falls below what the battery's own protection allows.</summary>
+    ProtectionVoltage,
+
+    /// <summary>The discharge current rises above what the battery's own protection allows.</summary>
+    ProtectionCurrent,
+
+    /// <summary>The bus has risen enough for an open protection to close.</summary>
+    ProtectionRecloses,
+
     /// <summary>The current leaves the range of the battery's present mode downwards.</summary>
     BatteryCurrentBelow,
 

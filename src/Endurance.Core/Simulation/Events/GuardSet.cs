@@ -13,9 +13,6 @@ internal sealed class GuardSet
     /// <summary>Relative half-width of the band around the 20-hour current.</summary>
     public const double LowestCurrentBand = 1e-6;
 
-    /// <summary>Charge above which an exhausted battery can give again.</summary>
-    public const double RevivedCharge = 0.001;
-
     /// <summary>Volts by which a bus may fall below a restart voltage while the load starts up.</summary>
     public const double RestartSag = 0.01;
 
@@ -23,7 +20,9 @@ internal sealed class GuardSet
     private readonly RunState run;
     private readonly Watches watches;
     private readonly OperatingPointSolver solver;
-    private readonly Guard[] guards;
+    private readonly Guard[] all;
+    private readonly ArmedGuard[] armed;
+    private int armedCount;
 
     public GuardSet(CompiledNetwork network, RunState run, Watches watches, OperatingPointSolver solver)
     {
@@ -31,27 +30,43 @@ internal sealed class GuardSet
         this.run = run;
         this.watches = watches;
         this.solver = solver;
-        guards = [.. List(network, watches)];
+        all = [.. List(network, watches)];
+        armed = new ArmedGuard[all.Length];
     }
 
-    public ReadOnlySpan<Guard> All => guards;
+    /// <summary>Every guard of the run, those of the batteries first.</summary>
+    public ReadOnlySpan<Guard> All => all;
 
-    public double Value(Guard guard, ReadOnlySpan<double> y) => guard.Kind switch
+    /// <summary>Those that anything can come of until the next event; made by <see cref="Arm"/>.</summary>
+    public ReadOnlySpan<ArmedGuard> Armed => armed.AsSpan(0, armedCount);
+
+    /// <summary>Works out which guards are armed after the discrete state has changed.</summary>
+    public void Arm()
     {
-        <= GuardKind.BatteryCurrentAbove => BatteryValue(guard, guard.NeedsOnlyCharge ? y[guard.Index] : 0),
-        <= GuardKind.RestartLost => LoadValue(guard),
-        GuardKind.BusCutoff => Crossing(solver.Volts[guard.Index], network.Cutoffs[guard.Index], watches.BusBelow[guard.Index]),
-        _ => StepValue(guard.Index),
-    };
+        armedCount = 0;
+        foreach (var guard in all)
+        {
+            if (TryArm(guard) is { } one)
+                armed[armedCount++] = one;
+        }
+    }
 
-    /// <summary>Value of a guard that <see cref="Guard.NeedsOnlyCharge"/>, for a charge.</summary>
-    public double ChargeValue(Guard guard, double z) => BatteryValue(guard, z);
+    /// <summary>Whether a guard is due at the solver's present solution, by the present discrete state.</summary>
+    public bool IsDue(Guard guard, ReadOnlySpan<double> y) => TryArm(guard) is { } one && Value(one, y) < 0;
 
+    public double Value(in ArmedGuard guard, ReadOnlySpan<double> y) => guard.ValueOf(guard.Signal switch
+    {
+        GuardSignal.State => y[guard.Slot],
+        GuardSignal.BatteryCurrent => solver.Equations.BatteryAmperes[guard.Slot],
+        _ => solver.Volts[guard.Slot],
+    });
+
+    /// <summary>Whether any armed guard is due at the solver's present solution.</summary>
     public bool AnyDue(ReadOnlySpan<double> y)
     {
-        foreach (var guard in guards)
+        for (var i = 0; i < armedCount; i++)
         {
-            if (Value(guard, y) < 0)
+            if (Value(armed[i], y) < 0)
                 return true;
         }
 
@@ -79,6 +94,9 @@ internal sealed class GuardSet
 
     private static bool CanEverBeDue(GuardKind kind, int i, CompiledNetwork network, Watches watches) => kind switch
     {
+        GuardKind.ProtectionVoltage => double.IsFinite(network.Batteries[i].Protection.OpensBelow),
+        GuardKind.ProtectionCurrent => double.IsFinite(network.Batteries[i].Protection.OpensAbove),
+        GuardKind.ProtectionRecloses => double.IsFinite(network.Batteries[i].Protection.RecloseAbove),
         GuardKind.LoadBelowMinimum => network.Loads[i].HasMinimum,
         GuardKind.LoadJudgement => !network.Loads[i].HasMinimum,
         GuardKind.RestartReached or GuardKind.RestartLost => network.Loads[i].CanRestart,
@@ -87,72 +105,86 @@ internal sealed class GuardSet
         _ => true,
     };
 
-    private double BatteryValue(Guard guard, double z)
+    private ArmedGuard? TryArm(Guard guard)
     {
         var i = guard.Index;
-        if (run.BatteryFailed[i])
-            return double.PositiveInfinity;
-        var battery = network.Batteries[i];
-        var segment = run.BatterySegment[i];
-        var mode = run.BatteryModes[i];
-        switch (guard.Kind)
-        {
-            case GuardKind.BatteryKnotBelow:
-                return segment > 0 ? z - battery.Knots[segment] : double.PositiveInfinity;
-            case GuardKind.BatteryKnotAbove:
-                return segment < battery.Knots.Length - 2 ? battery.Knots[segment + 1] - z : double.PositiveInfinity;
-            case GuardKind.BatteryExhausted:
-                return segment == 0 && !run.BatteryExhausted[i] ? z : double.PositiveInfinity;
-            case GuardKind.BatteryFull:
-                return mode == BatteryMode.Charging ? 1 - z : double.PositiveInfinity;
-            case GuardKind.BatteryRevived:
-                return run.BatteryExhausted[i] ? RevivedCharge - z : double.PositiveInfinity;
-            case GuardKind.BatteryCurrentBelow:
-                return CurrentBelow(solver.Equations.BatteryAmperes[i], battery.LowestCurrent, mode);
-            default:
-                return CurrentAbove(solver.Equations.BatteryAmperes[i], battery.LowestCurrent, mode);
-        }
-    }
-
-    private static double CurrentBelow(double amperes, double lowest, BatteryMode mode) => mode switch
-    {
-        BatteryMode.DischargingFast => amperes - (lowest * (1 - LowestCurrentBand)),
-        BatteryMode.DischargingSlowly => amperes + ZeroBand,
-        _ => double.PositiveInfinity,
-    };
-
-    private static double CurrentAbove(double amperes, double lowest, BatteryMode mode) => mode switch
-    {
-        BatteryMode.DischargingFast => double.PositiveInfinity,
-        BatteryMode.DischargingSlowly => (lowest * (1 + LowestCurrentBand)) - amperes,
-        _ => ZeroBand - amperes,
-    };
-
-    private double LoadValue(Guard guard)
-    {
-        var i = guard.Index;
-        if (!run.LoadConnected[i])
-            return double.PositiveInfinity;
-        var load = network.Loads[i];
-        var volts = solver.Volts[load.Node];
-        var dropped = run.LoadDropped[i];
-        var starting = !double.IsNaN(watches.RestartDue[i]);
         return guard.Kind switch
         {
-            GuardKind.LoadBelowMinimum => dropped ? double.PositiveInfinity : volts - load.Minimum,
-            GuardKind.LoadJudgement => dropped ? double.PositiveInfinity : Crossing(volts, load.JudgedAt, watches.LoadLost[i]),
-            GuardKind.RestartReached => dropped && !starting ? load.Restart - volts : double.PositiveInfinity,
-            _ => dropped && starting ? volts - (load.Restart - RestartSag) : double.PositiveInfinity,
+            <= GuardKind.BatteryRevived => run.BatteryFailed[i] ? null : TryArmCharge(guard),
+            <= GuardKind.ProtectionRecloses => run.BatteryFailed[i] ? null : TryArmProtection(guard),
+            <= GuardKind.BatteryCurrentAbove => run.BatteryFailed[i] ? null : TryArmCurrent(guard),
+            <= GuardKind.RestartLost => run.LoadConnected[i] ? TryArmLoad(guard) : null,
+            GuardKind.BusCutoff => Crossing(guard, i, network.Cutoffs[i], watches.BusBelow[i]),
+            _ => watches.Steps[i] is { IsSpent: false } step ? Crossing(guard, step.Bus, step.Threshold, step.IsBelow) : null,
         };
     }
 
-    private double StepValue(int i)
+    private ArmedGuard? TryArmCharge(Guard guard)
     {
-        var step = watches.Steps[i];
-        return step.IsSpent ? double.PositiveInfinity : Crossing(solver.Volts[step.Bus], step.Threshold, step.IsBelow);
+        var i = guard.Index;
+        var knots = network.Batteries[i].Knots;
+        var segment = run.BatterySegment[i];
+        return guard.Kind switch
+        {
+            GuardKind.BatteryKnotBelow when segment > 0 => Charge(guard, knots[segment], rising: false),
+            GuardKind.BatteryKnotAbove when segment < knots.Length - 2 => Charge(guard, knots[segment + 1], rising: true),
+            GuardKind.BatteryExhausted when segment == 0 && !run.BatteryExhausted[i] => Charge(guard, 0, rising: false),
+            GuardKind.BatteryFull when run.BatteryModes[i] == BatteryMode.Charging => Charge(guard, 1, rising: true),
+            GuardKind.BatteryRevived when run.BatteryExhausted[i] => Charge(guard, network.Batteries[i].RevivedCharge, rising: true),
+            _ => null,
+        };
     }
 
-    /// <summary>Distance to the next crossing of a threshold with hysteresis above it.</summary>
-    private double Crossing(double volts, double threshold, bool below) =>
-        below ? threshold + network.Hysteresis - volts : volts - threshold;
+    private ArmedGuard? TryArmProtection(Guard guard)
+    {
+        var battery = network.Batteries[guard.Index];
+        return (guard.Kind, run.BatteryOpen[guard.Index]) switch
+        {
+            (GuardKind.ProtectionVoltage, false) when run.CanSupply(guard.Index) => Bus(guard, battery.Node, battery.Protection.OpensBelow, rising: false),
+            (GuardKind.ProtectionCurrent, false) =>
+                new ArmedGuard(guard, GuardSignal.BatteryCurrent, guard.Index, battery.Protection.OpensAbove, Rising: true),
+            (GuardKind.ProtectionRecloses, true) => Bus(guard, battery.Node, battery.Protection.RecloseAbove, rising: true),
+            _ => null,
+        };
+    }
+
+    private ArmedGuard? TryArmCurrent(Guard guard)
+    {
+        var lowest = network.Batteries[guard.Index].LowestCurrent;
+        double? threshold = (guard.Kind, run.BatteryModes[guard.Index]) switch
+        {
+            (GuardKind.BatteryCurrentBelow, BatteryMode.DischargingFast) => lowest * (1 - LowestCurrentBand),
+            (GuardKind.BatteryCurrentBelow, BatteryMode.DischargingSlowly) => -ZeroBand,
+            (GuardKind.BatteryCurrentAbove, BatteryMode.DischargingSlowly) => lowest * (1 + LowestCurrentBand),
+            (GuardKind.BatteryCurrentAbove, BatteryMode.Charging or BatteryMode.Full) => ZeroBand,
+            _ => null,
+        };
+        return threshold is { } amperes
+            ? new ArmedGuard(guard, GuardSignal.BatteryCurrent, guard.Index, amperes, guard.Kind == GuardKind.BatteryCurrentAbove)
+            : null;
+    }
+
+    private ArmedGuard? TryArmLoad(Guard guard)
+    {
+        var i = guard.Index;
+        var load = network.Loads[i];
+        var starting = !double.IsNaN(watches.RestartDue[i]);
+        return (guard.Kind, run.LoadDropped[i]) switch
+        {
+            (GuardKind.LoadBelowMinimum, false) => Bus(guard, load.Node, load.Minimum, rising: false),
+            (GuardKind.LoadJudgement, false) => Crossing(guard, load.Node, load.JudgedAt, watches.LoadLost[i]),
+            (GuardKind.RestartReached, true) when !starting => Bus(guard, load.Node, load.Restart, rising: true),
+            (GuardKind.RestartLost, true) when starting => Bus(guard, load.Node, load.Restart - RestartSag, rising: false),
+            _ => null,
+        };
+    }
+
+    /// <summary>The next crossing of a threshold with hysteresis above it.</summary>
+    private ArmedGuard Crossing(Guard guard, int bus, double threshold, bool below) =>
+        below ? Bus(guard, bus, threshold + network.Hysteresis, rising: true) : Bus(guard, bus, threshold, rising: false);
+
+    private ArmedGuard Charge(Guard guard, double threshold, bool rising) =>
+        new(guard, GuardSignal.State, network.Batteries[guard.Index].Slot, threshold, rising);
+
+    private static ArmedGuard Bus(Guard guard, int bus, double threshold, bool rising) => new(guard, GuardSignal.BusVoltage, bus, threshold, rising);
 }

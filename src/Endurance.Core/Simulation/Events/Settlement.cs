@@ -17,6 +17,7 @@ internal sealed class Settlement
     private readonly Watches watches;
     private readonly Journal journal;
     private readonly Actions actions;
+    private readonly BatteryEvents batteries;
     private readonly LossReason[] busDeath;
     private readonly List<string> changed = [];
 
@@ -30,7 +31,8 @@ internal sealed class Settlement
         this.guards = guards;
         this.watches = watches;
         this.journal = journal;
-        actions = new Actions(run, watches, journal);
+        actions = new Actions(network, run, watches, journal);
+        batteries = new BatteryEvents(network, run, solver, guards, journal);
         busDeath = new LossReason[network.BusCount];
         Array.Fill(busDeath, LossReason.NeverFed);
         NoteDeaths(LossReason.NeverFed);
@@ -46,9 +48,10 @@ internal sealed class Settlement
             journal.LoadEverConnected[i] = run.LoadConnected[i];
         for (var i = 0; i < network.Batteries.Length; i++)
         {
-            run.BatterySegment[i] = network.Batteries[i].SegmentAt(y[i], rising: false);
-            if (y[i] <= 0)
-                Exhaust(0, i, y);
+            var slot = network.Batteries[i].Slot;
+            run.BatterySegment[i] = network.Batteries[i].SegmentAt(y[slot], rising: false);
+            if (y[slot] <= 0)
+                batteries.Exhaust(0, i, y);
         }
 
         Refresh(LossReason.NeverFed);
@@ -79,7 +82,8 @@ internal sealed class Settlement
                 continue;
             }
 
-            AdjustBatteryModes(y);
+            batteries.AdjustModes(y);
+            guards.Arm();
             return;
         }
 
@@ -89,80 +93,21 @@ internal sealed class Settlement
     /// <summary>No operating point exists: drops the loads with the highest minimum on the buses that were falling away.</summary>
     public void Collapse(double t)
     {
-        var highest = HighestMinimum(anywhere: false);
-        var anywhere = double.IsNegativeInfinity(highest);
-        if (anywhere)
-            highest = HighestMinimum(anywhere: true);
-        if (double.IsNegativeInfinity(highest))
-            throw new UnsolvedNetworkException(network.BusNames[solver.Equations.WorstBus()], solver.Equations.WorstResidual());
-        var buses = new SortedSet<int>();
-        for (var i = 0; i < network.Loads.Length; i++)
-        {
-            if (Collapses(i, anywhere) && network.Loads[i].Minimum >= highest)
-                buses.Add(network.Loads[i].Node);
-        }
-
-        foreach (var bus in buses)
+        var victims = CollapseVictims.Of(network, run, solver);
+        foreach (var bus in victims.Select(load => network.Loads[load].Node).Distinct().Order())
             journal.Note(t, EventKind.VoltageCollapse, network.BusNames[bus], $"voltage collapse on {network.BusNames[bus]}");
-        for (var i = 0; i < network.Loads.Length; i++)
+        foreach (var load in victims)
+            Drop(t, load, LossReason.VoltageCollapse);
+        foreach (var bus in victims.Select(load => network.Loads[load].Node).Distinct().Order())
         {
-            if (Collapses(i, anywhere) && network.Loads[i].Minimum >= highest)
-                Drop(t, i, LossReason.VoltageCollapse);
-        }
-
-        foreach (var bus in buses.Where(bus => network.Cutoffs[bus] > 0 && !watches.BusBelow[bus]))
-        {
-            watches.BusBelow[bus] = true;
-            journal.BusFell(t, bus);
+            if (network.Cutoffs[bus] > 0 && !watches.BusBelow[bus])
+                CrossCutoff(t, bus);
         }
 
         Refresh(LossReason.VoltageCollapse);
     }
 
-    private double HighestMinimum(bool anywhere)
-    {
-        var highest = double.NegativeInfinity;
-        for (var i = 0; i < network.Loads.Length; i++)
-        {
-            if (Collapses(i, anywhere))
-                highest = Math.Max(highest, network.Loads[i].Minimum);
-        }
-
-        return highest;
-    }
-
-    private bool Collapses(int load, bool anywhere) =>
-        run.LoadDraws(load) && (anywhere ? network.Loads[load].Law == LoadLaw.Power : solver.CollapsedBuses[network.Loads[load].Node]);
-
-    private bool ChangeBatteries(double t, double[] y)
-    {
-        var any = false;
-        for (var i = 0; i < network.Batteries.Length; i++)
-        {
-            if (run.CanSupply(i) && y[i] <= 0 && (y[i] < 0 || solver.Equations.BatteryAmperes[i] > GuardSet.ZeroBand))
-            {
-                Exhaust(t, i, y);
-                any = true;
-            }
-            else if (run.BatteryExhausted[i] && y[i] > GuardSet.RevivedCharge)
-            {
-                run.BatteryExhausted[i] = false;
-                journal.Note(t, EventKind.BatteryRevived, network.Batteries[i].Name, $"{network.Batteries[i].Name} can supply again");
-                any = true;
-            }
-        }
-
-        return any && Refresh(LossReason.BusDead);
-    }
-
-    private void Exhaust(double t, int battery, double[] y)
-    {
-        y[battery] = 0;
-        run.BatteryExhausted[battery] = true;
-        run.BatteryModes[battery] = BatteryMode.DischargingSlowly;
-        journal.BatteryExhausted(t, battery);
-        changed.Add(network.Batteries[battery].Name);
-    }
+    private bool ChangeBatteries(double t, double[] y) => batteries.Change(t, y, changed) is { } cause && Refresh(cause);
 
     private bool DropLoads(double t)
     {
@@ -250,7 +195,7 @@ internal sealed class Settlement
         var due = false;
         foreach (var guard in guards.All)
         {
-            if (guard.Kind < GuardKind.LoadJudgement || guards.Value(guard, []) >= 0)
+            if (guard.Kind < GuardKind.LoadJudgement || !guards.IsDue(guard, []))
                 continue;
             switch (guard.Kind)
             {
@@ -286,45 +231,6 @@ internal sealed class Settlement
             journal.BusFell(t, bus);
         else
             journal.BusRose(t, bus);
-    }
-
-    /// <summary>Moves every battery to the segment and branch of its laws that holds from here on; the network does not feel it.</summary>
-    private void AdjustBatteryModes(double[] y)
-    {
-        foreach (var guard in guards.All)
-        {
-            if (guard.Kind > GuardKind.BatteryCurrentAbove)
-                return;
-            while (guards.Value(guard, y) < 0 && MoveBattery(guard))
-            {
-                // a battery may have several knots to pass after a jump
-            }
-        }
-    }
-
-    private bool MoveBattery(Guard guard)
-    {
-        var i = guard.Index;
-        switch (guard.Kind)
-        {
-            case GuardKind.BatteryKnotBelow:
-                run.BatterySegment[i]--;
-                return true;
-            case GuardKind.BatteryKnotAbove:
-                run.BatterySegment[i]++;
-                return true;
-            case GuardKind.BatteryFull:
-                run.BatteryModes[i] = BatteryMode.Full;
-                return true;
-            case GuardKind.BatteryCurrentBelow:
-                run.BatteryModes[i] = run.BatteryModes[i] == BatteryMode.DischargingFast ? BatteryMode.DischargingSlowly : BatteryMode.Charging;
-                return true;
-            case GuardKind.BatteryCurrentAbove:
-                run.BatteryModes[i] = run.BatteryModes[i] == BatteryMode.DischargingSlowly ? BatteryMode.DischargingFast : BatteryMode.DischargingSlowly;
-                return true;
-            default:
-                return false;
-        }
     }
 
     /// <summary>Always <see langword="true"/>, so that a change can be reported in one expression.</summary>

@@ -23,6 +23,9 @@ public sealed record CaseResult
 
     public required ImmutableArray<RequirementResult> Requirements { get; init; }
 
+    /// <summary>The same by the kinetic capacity model; <see langword="null"/> where no battery's current changes by more than 2:1, so that both models agree closely.</summary>
+    public KineticAnswer? Kinetic { get; init; }
+
     public required SimulationResult Run { get; init; }
 
     /// <summary>Of the run and of the judgement.</summary>

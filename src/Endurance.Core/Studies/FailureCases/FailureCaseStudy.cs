@@ -19,11 +19,12 @@ public static class FailureCaseStudy
         CancellationToken cancellation = default)
     {
         var simulator = new Simulator(scenario);
+        var models = new CapacityModels(scenario);
         var results = new CaseResult[cases.Length];
         try
         {
             Parallel.For(0, cases.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
-                results[i] = RunCase(scenario, simulator, cases[i], options, cancellation));
+                results[i] = models.Compare(RunCase(scenario, simulator, cases[i], options, cancellation), cases[i], options, cancellation));
         }
         catch (AggregateException failures)
         {

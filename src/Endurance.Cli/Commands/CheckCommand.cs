@@ -1,0 +1,63 @@
+using System.CommandLine;
+using Endurance.Findings;
+using Endurance.Scenarios;
+using Endurance.Yaml;
+
+namespace Endurance.Cli.Commands;
+
+/// <summary><c>endurance check FILE</c>: what is wrong with a scenario, without running it.</summary>
+internal static class CheckCommand
+{
+    public static Command Create()
+    {
+        var file = ScenarioFile.Argument();
+        var command = new Command("check", "Reads a scenario and tells every mistake in it.") { file };
+        command.SetAction((parse, _) =>
+        {
+            var path = parse.GetRequiredValue(file);
+            var writers = parse.InvocationConfiguration;
+            return Task.FromResult(Execute(path, writers.Output, writers.Error));
+        });
+        return command;
+    }
+
+    private static int Execute(string path, TextWriter output, TextWriter error)
+    {
+        var read = ScenarioReader.ReadFile(path);
+        ScenarioFile.WriteDiagnostics(read.Diagnostics, error);
+        var errors = read.Diagnostics.Count(diagnostic => diagnostic.Severity == Severity.Error);
+        var warnings = read.Diagnostics.Length - errors;
+        var counts = $"{Count(errors, "error")}, {Count(warnings, "warning")}";
+        if (read.Scenario is not { } scenario)
+        {
+            error.WriteLine($"{path}: {counts}");
+            return ExitCode.Usage;
+        }
+
+        if (ScenarioFile.NothingToRun(path, scenario) is { } nothing)
+        {
+            error.WriteLine($"endurance: {nothing}");
+            return ExitCode.Usage;
+        }
+
+        output.WriteLine($"{path}: {Parts(scenario)}: {counts}");
+        return ExitCode.Met;
+    }
+
+    private static string Parts(Scenario scenario) => string.Join(", ", [
+        Count(scenario.Buses.Length, "bus", "buses"),
+        Count(scenario.Batteries.Length, "battery", "batteries"),
+        Count(scenario.Alternators.Length, "alternator"),
+        Count(scenario.Feeds.Length, "feed"),
+        Count(scenario.Loads.Length, "load"),
+        Count(scenario.FailureCases.Length, "failure case"),
+        Count(scenario.Requirements.Length, "requirement"),
+    ]);
+
+    private static string Count(int count, string one, string? many = null) => count switch
+    {
+        0 => $"no {many ?? one + "s"}",
+        1 => $"1 {one}",
+        _ => $"{count} {many ?? one + "s"}",
+    };
+}

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using Endurance.Reports;
+using Endurance.Scenarios;
+using Endurance.Studies.FailureCases;
+
+namespace Endurance.Cli.Commands;
+
+/// <summary>The forms in which a result goes to standard output.</summary>
+internal static class ResultFormat
+{
+    public const string Table = "table";
+    public const string Json = "json";
+    public const string Csv = "csv";
+    public const string Markdown = "markdown";
+
+    public static string[] All => [Table, Json, Csv, Markdown];
+
+    /// <summary>Quiet is the first table alone, where the form is for people.</summary>
+    public static void Write(
+        string format, Scenario scenario, ImmutableArray<CaseResult> cases, bool isQuiet, Screen screen, TextWriter output)
+    {
+        switch (format)
+        {
+            case Json:
+                output.Write(JsonReport.Write(scenario.Title, cases));
+                break;
+            case Csv:
+                output.Write(CsvReport.Write(scenario, cases));
+                break;
+            case Markdown:
+                output.Write(MarkdownReport.Write(Document(scenario, cases, isQuiet)));
+                break;
+            default:
+                WriteTable(Document(scenario, cases, isQuiet), screen, output);
+                break;
+        }
+    }
+
+    /// <summary>Tables are padded to their full width, which is of no use in a file or a pipe.</summary>
+    private static void WriteTable(ReportDocument document, Screen screen, TextWriter output)
+    {
+        using var padded = new StringWriter { NewLine = "\n" };
+        TerminalReport.Write(screen.On(padded), document);
+        foreach (var line in padded.ToString().TrimEnd().Split('\n'))
+            output.WriteLine(line.TrimEnd());
+    }
+
+    private static ReportDocument Document(Scenario scenario, ImmutableArray<CaseResult> cases, bool isQuiet) =>
+        isQuiet ? FailureCaseReport.DescribeQuiet(scenario, cases) : FailureCaseReport.Describe(scenario, cases);
+}

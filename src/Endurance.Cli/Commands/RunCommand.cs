@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using Endurance.Cli.Arguments;
+using Endurance.Cli.Output;
+using Endurance.Quantities;
+using Endurance.Scenarios;
+using Endurance.Simulation;
+using Endurance.Studies.FailureCases;
+using Endurance.Yaml;
+
+namespace Endurance.Cli.Commands;
+
+/// <summary><c>endurance run FILE</c>: every failure case, simulated and judged.</summary>
+internal static class RunCommand
+{
+    /// <summary>More rows than anybody plots, and few enough to be kept in memory for every case.</summary>
+    private const int MostSamples = 200_000;
+
+    public static Command Create(Screen screen)
+    {
+        var options = new RunOptions();
+        var command = new Command("run", "Runs the failure cases of a scenario and judges them against its requirements.");
+        options.AddTo(command);
+        command.SetAction((parse, cancellation) =>
+        {
+            var writers = parse.InvocationConfiguration;
+            return Task.FromResult(Execute(options.Read(parse), writers.Output, writers.Error, screen, cancellation));
+        });
+        return command;
+    }
+
+    private static int Execute(RunRequest request, TextWriter output, TextWriter error, Screen screen, CancellationToken cancellation)
+    {
+        var read = ScenarioReader.ReadFile(request.File);
+        if (read.Scenario is null || !request.IsQuiet)
+            ScenarioFile.WriteDiagnostics(read.Diagnostics, error);
+        if (read.Scenario is not { } scenario)
+            return ExitCode.Usage;
+
+        if (Refusal(request, scenario) is { } refusal)
+        {
+            error.WriteLine($"endurance: {refusal}");
+            return ExitCode.Usage;
+        }
+
+        try
+        {
+            var results = FailureCaseStudy.Run(scenario, Selected(request, scenario), Options(request), cancellation);
+            WriteFolder(request, scenario, results, error, cancellation);
+            ResultFormat.Write(request.Format, scenario, results, request.IsQuiet, screen, output);
+            return results.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
+        }
+        catch (ChatteringException exception)
+        {
+            error.WriteLine($"endurance: {exception.Message}");
+            return ExitCode.Usage;
+        }
+        catch (OutputException exception)
+        {
+            error.WriteLine($"endurance: {exception.Message}");
+            return ExitCode.Usage;
+        }
+    }
+
+    private static void WriteFolder(
+        RunRequest request, Scenario scenario, ImmutableArray<CaseResult> results, TextWriter error, CancellationToken cancellation)
+    {
+        if (request.OutputFolder is not { } folder)
+            return;
+
+        var files = RunFiles.Of(scenario, results, request.HasPlots);
+        OutputFolder.Write(folder, files, request.IsForced, cancellation);
+        if (!request.IsQuiet)
+            error.WriteLine($"wrote {files.Length} files to {folder}");
+    }
+
+    /// <summary>Why this request cannot be answered from this scenario; <see langword="null"/> when it can.</summary>
+    private static string? Refusal(RunRequest request, Scenario scenario)
+    {
+        if (ScenarioFile.NothingToRun(request.File, scenario) is { } nothing)
+            return nothing;
+
+        var known = scenario.FailureCases.Select(failureCase => failureCase.Name).ToList();
+        if (request.Cases.FirstOrDefault(name => !known.Contains(name, StringComparer.Ordinal)) is { } unknown)
+            return $"--case: there is no failure case '{unknown}'.{NearestWord.Hint(unknown, known)} The cases are: {string.Join(", ", known)}.";
+
+        var samples = scenario.Horizon / request.SampleInterval;
+        return request.OutputFolder is not null && samples > MostSamples
+            ? $"--sample: {request.SampleInterval} over a horizon of {scenario.Horizon} is more than {MostSamples} rows; choose at least {Math.Ceiling(scenario.Horizon.Seconds / MostSamples * 1000) / 1000} s."
+            : null;
+    }
+
+    /// <summary>In the order of the scenario, each once, whatever the order of the options.</summary>
+    private static ImmutableArray<FailureCase> Selected(RunRequest request, Scenario scenario) => request.Cases.Count == 0
+        ? scenario.FailureCases
+        : [.. scenario.FailureCases.Where(failureCase => request.Cases.Contains(failureCase.Name, StringComparer.Ordinal))];
+
+    private static SimulationOptions Options(RunRequest request) => new()
+    {
+        Tolerance = request.Tolerance,
+        SampleInterval = request.OutputFolder is null ? null : request.SampleInterval,
+    };
+}

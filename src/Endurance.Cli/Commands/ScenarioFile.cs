@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using Endurance.Scenarios;
+using Endurance.Yaml;
+
+namespace Endurance.Cli.Commands;
+
+/// <summary>What the commands that read a scenario have in common.</summary>
+internal static class ScenarioFile
+{
+    public static Argument<string> Argument() => new("FILE") { Description = "The scenario, a YAML file." };
+
+    public static void WriteDiagnostics(ImmutableArray<Diagnostic> diagnostics, TextWriter error)
+    {
+        if (!diagnostics.IsEmpty)
+            error.Write(DiagnosticRenderer.Render(diagnostics));
+    }
+
+    /// <summary>Why there is nothing to run in a faultless scenario; <see langword="null"/> when there is.</summary>
+    public static string? NothingToRun(string path, Scenario scenario) => scenario.FailureCases.IsEmpty
+        ? $"{path} has no failure cases; write at least one under failure_cases, with an empty timeline for the aircraft as drawn"
+        : null;
+}

@@ -1,0 +1,93 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+
+namespace Endurance.Cli;
+
+/// <summary>The generated help, with examples and exit codes below it.</summary>
+internal sealed class ExampleHelpAction : SynchronousCommandLineAction
+{
+    private readonly HelpAction _generated;
+
+    public ExampleHelpAction(HelpAction generated)
+    {
+        _generated = generated;
+
+        // Fixed, so that the help does not depend on the window it is shown in.
+        _generated.MaxWidth = 100;
+    }
+
+    public override int Invoke(ParseResult parseResult)
+    {
+        var output = parseResult.InvocationConfiguration.Output;
+        using var generated = new StringWriter { NewLine = "\n" };
+        parseResult.InvocationConfiguration.Output = generated;
+        _generated.Invoke(parseResult);
+        parseResult.InvocationConfiguration.Output = output;
+        foreach (var line in generated.ToString().Trim().Split('\n'))
+            output.WriteLine(line.TrimEnd());
+
+        output.WriteLine();
+        output.WriteLine(Examples(parseResult.CommandResult.Command.Name));
+        return ExitCode.Met;
+    }
+
+    private static string Examples(string command) => command switch
+    {
+        "run" => """
+            Examples:
+              endurance run floatplane.yaml
+                  Every failure case: minutes, what is lost first, what happens when.
+              endurance run floatplane.yaml --out out/floatplane
+                  The same, and plots, traces and results.json in a folder.
+              endurance run floatplane.yaml --case engine_out --case alternator_failure
+                  These cases alone.
+              endurance run floatplane.yaml --format json > results.json
+                  For another program: the result goes to standard output, warnings to standard error.
+
+            Exit codes:
+              0  every requirement is met, or there is none
+              1  some requirement is not met
+              2  the scenario, the command line or the folder is wrong
+              3  the program itself failed
+            """,
+        "check" => """
+            Examples:
+              endurance check floatplane.yaml
+                  All errors and warnings at once, each with line and column.
+
+            Exit codes:
+              0  the scenario can be run
+              2  it cannot
+            """,
+        "new" => """
+            Examples:
+              endurance new mine.yaml
+                  A small commented aircraft to change into your own.
+              endurance new mine.yaml --force
+                  The same, in place of a file that is already there.
+            """,
+        _ => """
+            Examples:
+              endurance new mine.yaml
+                  Write a commented starter scenario, then change it into your aircraft.
+              endurance check mine.yaml
+                  Find every mistake in it, each with line and column.
+              endurance run mine.yaml
+                  Minutes for each failure case: what is lost first, and when.
+              endurance run mine.yaml --out out/mine
+                  The same, and plots (PNG, SVG), traces (CSV) and results.json in a folder.
+              endurance run mine.yaml --case engine_out --format json
+                  One case, for another program.
+
+            Exit codes:
+              0    every requirement is met, or there is none
+              1    some requirement is not met
+              2    the scenario, the command line or the folder is wrong
+              3    the program itself failed
+              130  interrupted
+
+            The answer is a calculation from your own numbers. Prove it on the ground before you rely on it.
+            """,
+    };
+}

@@ -1,0 +1,20 @@
+namespace Endurance.Cli;
+
+/// <summary>What the program tells its caller.</summary>
+internal static class ExitCode
+{
+    /// <summary>Every requirement is met, or there was none.</summary>
+    public const int Met = 0;
+
+    /// <summary>A requirement is not met in some case.</summary>
+    public const int NotMet = 1;
+
+    /// <summary>The scenario, the command line or the place to write to is wrong.</summary>
+    public const int Usage = 2;
+
+    /// <summary>The program itself failed.</summary>
+    public const int Failed = 3;
+
+    /// <summary>Stopped by Ctrl-C or SIGTERM; 128 and the number of SIGINT, as shells count.</summary>
+    public const int Interrupted = 130;
+}

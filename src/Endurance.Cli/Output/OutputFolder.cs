@@ -1,0 +1,154 @@
+namespace Endurance.Cli.Output;
+
+/// <summary>Writes a set of files into a folder, all or none, and cleans up after earlier runs into it.</summary>
+/// <remarks>
+/// Each file is written beside its place and then moved there, so no reader ever sees half a file. The program replaces and
+/// deletes what its list (<see cref="OutputManifest"/>) says it wrote, and nothing else. Before anything is moved the list
+/// already holds old and new names together: a run that is killed half-way leaves nothing that the next run takes for foreign.
+/// </remarks>
+internal static class OutputFolder
+{
+    private const string PartialSuffix = ".endurance-partial";
+
+    /// <exception cref="OutputException">The folder cannot be used; it is left as it was.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled; the folder is left as it was.</exception>
+    public static void Write(string folder, IReadOnlyList<OutputFile> files, bool force, CancellationToken cancellation)
+    {
+        if (folder.Length == 0)
+            throw new OutputException("--out needs the name of a folder");
+
+        foreach (var file in files)
+        {
+            if (!OutputManifest.IsPlain(file.Name))
+                throw new OutputException($"'{file.Name}' cannot be the name of a file");
+        }
+
+        try
+        {
+            if (File.Exists(folder))
+                throw new OutputException($"{folder} is a file; --out needs a folder");
+
+            var listed = OutputManifest.Read(folder);
+            RefuseForeign(folder, files, listed, force);
+            WriteAll(folder, files, listed, cancellation);
+        }
+        catch (Exception exception) when (OutputException.IsDisk(exception))
+        {
+            throw new OutputException($"cannot write to {folder}: {exception.Message.ReplaceLineEndings(" ")}");
+        }
+    }
+
+    private static void RefuseForeign(string folder, IReadOnlyList<OutputFile> files, IReadOnlySet<string> listed, bool force)
+    {
+        var inTheWay = files.Select(file => file.Name).Where(name => Path.Exists(Path.Combine(folder, name))).ToList();
+        if (inTheWay.Find(name => Directory.Exists(Path.Combine(folder, name))) is { } directory)
+            throw new OutputException($"{Path.Combine(folder, directory)} is a folder in the way of a file");
+
+        var foreign = inTheWay.Where(name => !listed.Contains(name)).ToList();
+        if (force || foreign.Count == 0)
+            return;
+
+        var others = foreign.Count > 1 ? $" (and {foreign.Count - 1} more)" : "";
+        throw new OutputException(
+            $"{Path.Combine(folder, foreign[0])}{others} was not written by this program; choose another folder, or replace it with --force");
+    }
+
+    private static void WriteAll(string folder, IReadOnlyList<OutputFile> files, IReadOnlySet<string> listed, CancellationToken cancellation)
+    {
+        var names = files.Select(file => file.Name).ToHashSet(StringComparer.Ordinal);
+        var created = MissingFolders(folder);
+        var partials = new List<string>();
+        try
+        {
+            Directory.CreateDirectory(folder);
+            foreach (var file in files)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                partials.Add(WriteBeside(folder, file));
+            }
+
+            cancellation.ThrowIfCancellationRequested();
+            Replace(folder, OutputManifest.For(names.Concat(listed)), partials);
+            foreach (var name in files.Select(file => file.Name))
+                File.Move(Partial(folder, name), Path.Combine(folder, name), overwrite: true);
+
+            foreach (var stale in listed.Where(name => !names.Contains(name) && !Directory.Exists(Path.Combine(folder, name))))
+                File.Delete(Path.Combine(folder, stale));
+
+            Replace(folder, OutputManifest.For(names), partials);
+        }
+        catch
+        {
+            CleanUp(partials, created);
+            throw;
+        }
+    }
+
+    private static void Replace(string folder, OutputFile file, List<string> partials)
+    {
+        partials.Add(WriteBeside(folder, file));
+        File.Move(Partial(folder, file.Name), Path.Combine(folder, file.Name), overwrite: true);
+    }
+
+    private static string WriteBeside(string folder, OutputFile file)
+    {
+        var partial = Partial(folder, file.Name);
+
+        // Left by a run that was killed. Deleting first also means that a link of that name is never followed.
+        File.Delete(partial);
+        var stream = new FileStream(partial, FileMode.CreateNew, FileAccess.Write);
+        try
+        {
+            using (stream)
+                file.Write(stream);
+        }
+        catch
+        {
+            TryDelete(partial);
+            throw;
+        }
+
+        return partial;
+    }
+
+    private static string Partial(string folder, string name) => Path.Combine(folder, "." + name + PartialSuffix);
+
+    /// <summary>The folders that have to be created, innermost first.</summary>
+    private static List<string> MissingFolders(string folder)
+    {
+        var missing = new List<string>();
+        for (var path = Path.GetFullPath(folder); path is not null && !Path.Exists(path); path = Path.GetDirectoryName(path))
+            missing.Add(path);
+
+        return missing;
+    }
+
+    private static void CleanUp(List<string> partials, List<string> created)
+    {
+        partials.ForEach(TryDelete);
+        foreach (var folder in created.Where(Directory.Exists))
+        {
+            try
+            {
+                Directory.Delete(folder);
+            }
+            catch (Exception exception) when (OutputException.IsDisk(exception))
+            {
+                // Somebody else has put something there meanwhile, so it stays.
+                return;
+            }
+        }
+    }
+
+    /// <summary>Quiet, because the reason for cleaning up is what the user has to hear of.</summary>
+    private static void TryDelete(string path)
+    {
+        try
+        {
+            File.Delete(path);
+        }
+        catch (Exception exception) when (OutputException.IsDisk(exception))
+        {
+        }
+    }
+}

@@ -1,0 +1,18 @@
+using Endurance.Quantities;
+
+namespace Endurance.Components;
+
+/// <summary>One entry of a data sheet's discharge table: a new, warm battery at a constant current or a constant power.</summary>
+public sealed record DischargePoint
+{
+    /// <summary>Either this or <see cref="Power"/>; above zero.</summary>
+    public Current? Current { get; init; }
+
+    public Power? Power { get; init; }
+
+    /// <summary>Time to <see cref="EndVoltage"/>; above zero.</summary>
+    public required Duration Lasts { get; init; }
+
+    /// <summary>Terminal voltage at which the test ended; above zero.</summary>
+    public required Voltage EndVoltage { get; init; }
+}

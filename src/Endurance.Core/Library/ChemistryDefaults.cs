@@ -1,0 +1,32 @@
+using Endurance.Components;
+using Endurance.Numerics;
+using Endurance.Quantities;
+
+namespace Endurance.Library;
+
+/// <summary>Library values fitted to one battery: its system voltage, capacity, temperature and health.</summary>
+public static class ChemistryDefaults
+{
+    /// <summary>Cells in series.</summary>
+    /// <param name="values">The chemistry.</param>
+    /// <param name="batteries12">12 V batteries in series that make up the nominal voltage: 1 or 2.</param>
+    public static int Cells(ChemistryValues values, int batteries12) => values.Cells.Value * batteries12;
+
+    /// <summary>Ohms over charge at 25 degC, for a battery of a health; library resistance is divided by health.</summary>
+    public static PiecewiseLinear Resistance(ChemistryValues values, int batteries12, Charge ratedCapacity, double health) =>
+        values.MilliohmAmpereHours.Value.Scaled(1e-3 * batteries12 / ratedCapacity.AmpereHours / health);
+
+    /// <summary>Volts over charge; empty at the end voltage of the rating plus the drop of the rated current.</summary>
+    public static PiecewiseLinear Emf(ChemistryValues values, int batteries12, Current rated, PiecewiseLinear newResistance)
+    {
+        var table = values.Emf.Value.Scaled(batteries12);
+        var empty = (values.EndVoltsPerCell.Value * Cells(values, batteries12)) + (rated.Amperes * newResistance.At(0));
+        return new PiecewiseLinear(table.X, [Math.Min(empty, table.Y[1]), .. table.Y[1..]]);
+    }
+
+    public static double CapacityFactor(ChemistryValues values, Temperature temperature) =>
+        values.CapacityOverTemperature.Value.At(temperature.Celsius);
+
+    public static double ResistanceFactor(ChemistryValues values, Temperature temperature) =>
+        values.ResistanceOverTemperature.Value.At(temperature.Celsius);
+}

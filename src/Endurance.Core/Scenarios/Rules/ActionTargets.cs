@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using Endurance.Components;
+
+namespace Endurance.Scenarios.Rules;
+
+/// <summary>Which verbs work on which parts.</summary>
+internal sealed class ActionTargets
+{
+    private readonly Scenario _scenario;
+    private readonly ImmutableArray<(string Name, string Kind)> _parts;
+
+    public ActionTargets(Scenario scenario)
+    {
+        _scenario = scenario;
+        _parts =
+        [
+            .. scenario.Batteries.Select(part => (part.Name, "battery")),
+            .. scenario.Alternators.Select(part => (part.Name, "alternator")),
+            .. scenario.Buses.Select(part => (part.Name, "bus")),
+            .. scenario.Feeds.Select(part => (part.Name, "feed")),
+            .. scenario.Loads.Select(part => (part.Name, "load")),
+            .. scenario.Engines.Select(name => (name, "engine")),
+        ];
+    }
+
+    /// <summary>As the file writes it.</summary>
+    public static string Word(ActionVerb verb) => verb.ToString().ToLowerInvariant();
+
+    public RuleFinding? FaultOf(TimelineAction action, string path)
+    {
+        if (action.Verb is ActionVerb.Open or ActionVerb.Close)
+            return ContactFault(action, path);
+        var kinds = KindsFor(action.Verb);
+        var named = _parts.Where(part => string.Equals(part.Name, action.Target, StringComparison.Ordinal)).ToImmutableArray();
+        if (named.IsEmpty)
+            return UnknownTarget(path, action.Target, kinds);
+        if (!named.Any(part => kinds.Contains(part.Kind, StringComparer.Ordinal)))
+            return WrongKind(action, path, named[0].Kind, kinds);
+        if (action.Verb != ActionVerb.Short || FeedNamed(action.Target) is not { Diode: null })
+            return null;
+        return RuleFinding.Error("no-diode-to-short", path, action.Target, $"the feed `{action.Target}` has no diode that could fail short", "a feed with a diode");
+    }
+
+    private static ImmutableArray<string> KindsFor(ActionVerb verb) => verb switch
+    {
+        ActionVerb.Fail => ["alternator", "battery"],
+        ActionVerb.Restore => ["alternator", "battery", "feed"],
+        ActionVerb.Stop or ActionVerb.Start => ["engine"],
+        ActionVerb.Shed or ActionVerb.Connect => ["load", "alternator"],
+        _ => ["feed"],
+    };
+
+    private RuleFinding UnknownTarget(string path, string target, ImmutableArray<string> kinds)
+    {
+        ImmutableArray<string> known = [.. _parts.Where(part => kinds.Contains(part.Kind, StringComparer.Ordinal)).Select(part => part.Name)];
+        return ReferenceRules.Unknown(path, target, string.Join(" or ", kinds), known);
+    }
+
+    private static RuleFinding WrongKind(TimelineAction action, string path, string kind, ImmutableArray<string> kinds)
+    {
+        var hint = (action.Verb, kind) switch
+        {
+            (ActionVerb.Fail, "feed") => "; to fail a feed use `break`, or `short` for its diode",
+            (ActionVerb.Fail, "load") => "; to switch a load off use `shed`",
+            (ActionVerb.Fail, "engine") => "; to stop an engine use `stop`",
+            (ActionVerb.Shed or ActionVerb.Connect, "feed") => "; a feed has `open` and `close`",
+            _ => "",
+        };
+        return RuleFinding.Error(
+            "wrong-target", path, action.Target,
+            $"`{Word(action.Verb)}` does not work on `{action.Target}`, which is {Article(kind)} {kind}{hint}",
+            $"the name of {Article(kinds[0])} {string.Join(" or ", kinds)}");
+    }
+
+    private static string Article(string kind) => kind[0] is 'a' or 'e' ? "an" : "a";
+
+    private Feed? FeedNamed(string name) => _scenario.Feeds.FirstOrDefault(feed => string.Equals(feed.Name, name, StringComparison.Ordinal));
+
+    private RuleFinding? ContactFault(TimelineAction action, string path)
+    {
+        var dot = action.Target.IndexOf('.', StringComparison.Ordinal);
+        var feedName = dot < 0 ? action.Target : action.Target[..dot];
+        if (FeedNamed(feedName) is not { } feed)
+        {
+            var other = _parts.FirstOrDefault(part => string.Equals(part.Name, feedName, StringComparison.Ordinal));
+            if (other.Name is not null)
+                return WrongKind(action with { Target = feedName }, path, other.Kind, ["feed"]);
+            return ReferenceRules.Unknown(path, feedName, "feed", [.. _scenario.Feeds.Select(known => known.Name)]);
+        }
+
+        var contacts = ContactsOf(feed);
+        if (dot >= 0)
+            return contacts.Contains(action.Target[(dot + 1)..], StringComparer.Ordinal) ? null : NoSuchContact(feed, action, path, contacts);
+        return contacts.Length == 1 ? null : NoSingleContact(feed, action, path, contacts);
+    }
+
+    private static ImmutableArray<string> ContactsOf(Feed feed)
+    {
+        var contacts = ImmutableArray.CreateBuilder<string>();
+        if (feed.Contactor is not null)
+            contacts.Add("contactor");
+        if (feed.Switch is not null)
+            contacts.Add("switch");
+        if (feed.Breaker is not null)
+            contacts.Add("breaker");
+        return contacts.ToImmutable();
+    }
+
+    private static RuleFinding NoSuchContact(Feed feed, TimelineAction action, string path, ImmutableArray<string> contacts)
+    {
+        var part = action.Target[(feed.Name.Length + 1)..];
+        var message = string.Equals(part, "fuse", StringComparison.Ordinal)
+            ? $"a fuse cannot be worked by hand, so `{Word(action.Verb)}` does not work on `{action.Target}`"
+            : $"the feed `{feed.Name}` has no `{part}` to {Word(action.Verb)}";
+        return RuleFinding.Error("no-such-contact", path, action.Target, message, Choices(feed, contacts), NearestName.Find(action.Target, contacts.Select(contact => $"{feed.Name}.{contact}")));
+    }
+
+    private static RuleFinding NoSingleContact(Feed feed, TimelineAction action, string path, ImmutableArray<string> contacts) => contacts.IsEmpty
+        ? RuleFinding.Error("no-such-contact", path, action.Target, $"the feed `{feed.Name}` has nothing to {Word(action.Verb)}", "a feed with a contactor, a switch or a breaker; or `break`, which opens any feed")
+        : RuleFinding.Error("ambiguous-contact", path, action.Target, $"the feed `{feed.Name}` has several contacts to {Word(action.Verb)}: {string.Join(", ", contacts)}", Choices(feed, contacts));
+
+    private static string Choices(Feed feed, ImmutableArray<string> contacts) =>
+        contacts.IsEmpty ? "a feed with a contactor, a switch or a breaker" : string.Join(" or ", contacts.Select(contact => $"{feed.Name}.{contact}"));
+}

@@ -1,0 +1,91 @@
+using Endurance.Components;
+using Endurance.Quantities;
+
+namespace Endurance.Scenarios.Rules;
+
+/// <summary>Numbers that are possible one by one but hardly together.</summary>
+internal static class PlausibilityRules
+{
+    private const double HighestUsualExponent = 1.6;
+
+    /// <summary>DC resistance times rated capacity of a 12 V battery, ohm Ah, below which the number is hardly a DC resistance.</summary>
+    /// <remarks>
+    /// Common practice, no source: sound 12 V batteries of any chemistry stand at 0.05 to 0.3 ohm Ah at DC, and a 1 kHz reading is about half of that.
+    /// </remarks>
+    private const double LowestUsualOhmAmpereHours = 0.04;
+
+    public static IEnumerable<RuleFinding> Check(Scenario scenario) =>
+    [
+        .. scenario.Batteries.SelectMany(battery => BatteryFindings(scenario, battery)),
+        .. scenario.Alternators.Where(alternator => !Fits(scenario.System, alternator.Setpoint, 12.5, 16))
+            .Select(alternator => Mismatch(scenario, $"alternators.{alternator.Name}.setpoint", alternator.Setpoint, "the set-point of", alternator.Name, 12.5, 16)),
+        .. scenario.Buses.Where(bus => bus.Cutoff is { } cutoff && IsOutOfReach(scenario.System, cutoff))
+            .Select(bus => OutOfReach(scenario, $"buses.{bus.Name}.cutoff", bus.Cutoff!.Value, "the cutoff of", bus.Name)),
+        .. scenario.Loads.SelectMany(load => LoadFindings(scenario, load)),
+    ];
+
+    private static IEnumerable<RuleFinding> BatteryFindings(Scenario scenario, Battery battery)
+    {
+        if (battery.PeukertExponent > HighestUsualExponent)
+        {
+            yield return RuleFinding.Warning(
+                "exponent-high", $"batteries.{battery.Name}.peukert", $"{battery.PeukertExponent:0.###}",
+                $"a Peukert exponent of {battery.PeukertExponent:0.###} is unusually high", "1.0 to 1.6; lead-acid mostly 1.1 to 1.3");
+        }
+
+        var full = Voltage.FromVolts(battery.Emf.Y[^1]);
+        if (!Fits(scenario.System, full, 10, 16))
+            yield return Mismatch(scenario, $"batteries.{battery.Name}.emf", full, "the EMF when full of", battery.Name, 10, 16);
+
+        var lowest = battery.Resistance.Y.Min();
+        var perTwelveVolts = lowest * battery.RatedCapacity.AmpereHours / Scale(scenario.System);
+        if (perTwelveVolts < LowestUsualOhmAmpereHours)
+        {
+            var usual = LowestUsualOhmAmpereHours * Scale(scenario.System) / battery.RatedCapacity.AmpereHours;
+            yield return RuleFinding.Warning(
+                "resistance-low", $"batteries.{battery.Name}.resistance", $"{lowest * 1000:G4} mohm",
+                $"{lowest * 1000:G4} mohm is very low for {battery.RatedCapacity.AmpereHours:G4} Ah: it looks like a 1 kHz reading, which is about half the DC resistance",
+                $"the DC resistance, hardly below {usual * 1000:G2} mohm (common practice, no source)");
+        }
+    }
+
+    private static IEnumerable<RuleFinding> LoadFindings(Scenario scenario, Load load)
+    {
+        if (load.Minimum is { } minimum && load.Restart is { } restart && restart < minimum)
+        {
+            yield return RuleFinding.Error(
+                "restart-below-minimum", $"loads.{load.Name}.restart", $"{restart.Volts:0.###} V",
+                $"`{load.Name}` would restart at {restart.Volts:0.###} V, below its minimum of {minimum.Volts:0.###} V",
+                $"a voltage of {minimum.Volts:0.###} V or more");
+        }
+
+        if (load.Minimum is null && load.Restart is not null)
+        {
+            yield return RuleFinding.Warning(
+                "restart-without-minimum", $"loads.{load.Name}.restart", "",
+                $"`{load.Name}` has a restart but no minimum: it never stops, so the restart is not used", "a `minimum` below the restart");
+        }
+
+        if (load.Minimum is { } high && IsOutOfReach(scenario.System, high))
+            yield return OutOfReach(scenario, $"loads.{load.Name}.minimum", high, "the minimum of", load.Name);
+    }
+
+    private static double Scale(SystemVoltage system) => system == SystemVoltage.Volts28 ? 2 : 1;
+
+    private static string Nominal(SystemVoltage system) => system == SystemVoltage.Volts28 ? "28 V" : "14 V";
+
+    private static bool Fits(SystemVoltage system, Voltage value, double least, double most) =>
+        value.Volts >= least * Scale(system) && value.Volts <= most * Scale(system);
+
+    private static bool IsOutOfReach(SystemVoltage system, Voltage value) => value.Volts > 15 * Scale(system);
+
+    private static RuleFinding Mismatch(Scenario scenario, string path, Voltage value, string what, string name, double least, double most) => RuleFinding.Warning(
+        "voltage-mismatch", path, $"{value.Volts:0.###} V",
+        $"{what} `{name}`, {value.Volts:0.###} V, does not fit a {Nominal(scenario.System)} system",
+        $"{least * Scale(scenario.System):0.#} V to {most * Scale(scenario.System):0.#} V");
+
+    private static RuleFinding OutOfReach(Scenario scenario, string path, Voltage value, string what, string name) => RuleFinding.Warning(
+        "voltage-mismatch", path, $"{value.Volts:0.###} V",
+        $"{what} `{name}`, {value.Volts:0.###} V, is hardly ever reached in a {Nominal(scenario.System)} system",
+        $"at most {15 * Scale(scenario.System):0} V");
+}

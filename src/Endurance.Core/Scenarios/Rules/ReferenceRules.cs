@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+
+namespace Endurance.Scenarios.Rules;
+
+/// <summary>Every bus that a part names exists, and a feed joins two of them.</summary>
+internal static class ReferenceRules
+{
+    public static IEnumerable<RuleFinding> Check(Scenario scenario)
+    {
+        ImmutableArray<string> buses = [.. scenario.Buses.Select(bus => bus.Name)];
+        foreach (var (path, bus) in References(scenario))
+        {
+            if (!buses.Contains(bus, StringComparer.Ordinal))
+                yield return Unknown(path, bus, "bus", buses);
+        }
+
+        foreach (var feed in scenario.Feeds.Where(feed => string.Equals(feed.From, feed.To, StringComparison.Ordinal)))
+            yield return RuleFinding.Error("feed-to-itself", $"feeds.{feed.Name}.to", feed.To, $"the feed `{feed.Name}` begins and ends at `{feed.To}`", "two different buses");
+    }
+
+    /// <summary>The error for a name that nothing of a kind has.</summary>
+    public static RuleFinding Unknown(string path, string name, string kind, ImmutableArray<string> known) => RuleFinding.Error(
+        "unknown-name", path, name, $"there is no {kind} `{name}`", Listed(kind, known), NearestName.Find(name, known));
+
+    /// <summary>Names to choose from, as far as they fit on a line.</summary>
+    public static string Listed(string kind, ImmutableArray<string> known)
+    {
+        const int most = 8;
+        if (known.IsEmpty)
+            return $"the name of a {kind}, but the scenario has none";
+        var listed = string.Join(", ", known.Take(most));
+        var rest = known.Length > most ? $" and {known.Length - most} more" : "";
+        return $"the name of a {kind}: {listed}{rest}";
+    }
+
+    private static IEnumerable<(string Path, string Bus)> References(Scenario scenario) =>
+    [
+        .. scenario.Batteries.Select(part => ($"batteries.{part.Name}.bus", part.Bus)),
+        .. scenario.Alternators.Select(part => ($"alternators.{part.Name}.bus", part.Bus)),
+        .. scenario.Feeds.Select(part => ($"feeds.{part.Name}.from", part.From)),
+        .. scenario.Feeds.Select(part => ($"feeds.{part.Name}.to", part.To)),
+        .. scenario.Feeds.Where(part => part.Contactor?.CoilBus is not null).Select(part => ($"feeds.{part.Name}.contactor.coil_bus", part.Contactor!.CoilBus!)),
+        .. scenario.Loads.Select(part => ($"loads.{part.Name}.bus", part.Bus)),
+    ];
+}

@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+
+namespace Endurance.Scenarios.Rules;
+
+/// <summary>Every action of a timeline has a target it can work on.</summary>
+internal static class TimelineRules
+{
+    public static IEnumerable<RuleFinding> Check(Scenario scenario)
+    {
+        var targets = new ActionTargets(scenario);
+        foreach (var failure in scenario.FailureCases)
+        {
+            foreach (var (step, index) in failure.Timeline.Select((step, index) => (step, index)))
+            {
+                var path = $"failure_cases.{failure.Name}.timeline.{index}";
+                if (TriggerFault(scenario, step.Trigger, path) is { } fault)
+                    yield return fault;
+                foreach (var action in step.Actions)
+                {
+                    if (targets.FaultOf(action, $"{path}.{ActionTargets.Word(action.Verb)}.{action.Target}") is { } wrong)
+                        yield return wrong;
+                }
+            }
+        }
+    }
+
+    private static RuleFinding? TriggerFault(Scenario scenario, Trigger trigger, string path) => trigger switch
+    {
+        WhenBelow below when !scenario.Buses.Any(bus => string.Equals(bus.Name, below.Bus, StringComparison.Ordinal)) =>
+            ReferenceRules.Unknown($"{path}.when.bus", below.Bus, "bus", [.. scenario.Buses.Select(bus => bus.Name)]),
+        AtTime at when at.Time > scenario.Horizon => RuleFinding.Warning(
+            "step-beyond-horizon", $"{path}.at", $"{at.Time.Minutes:0.###} min",
+            $"the step at {at.Time.Minutes:0.###} min comes after the horizon of {scenario.Horizon.Minutes:0.###} min and is never taken",
+            "an earlier time, or a longer `horizon`"),
+        _ => null,
+    };
+}

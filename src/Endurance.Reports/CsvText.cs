@@ -1,0 +1,20 @@
+using System.Buffers;
+
+namespace Endurance.Reports;
+
+/// <summary>Cells of comma-separated text.</summary>
+internal static class CsvText
+{
+    public const string LineEnd = "\r\n";
+
+    private static readonly SearchValues<char> NeedsQuotes = SearchValues.Create(",\"\r\n");
+
+    /// <summary>Text that a person typed, so that a spreadsheet shows it and never runs it.</summary>
+    /// <remarks>Spreadsheets take a cell that starts with one of these characters for a formula; an apostrophe in front makes it text.</remarks>
+    public static string FromPerson(string text) =>
+        text.Length > 0 && text[0] is '=' or '+' or '-' or '@' or '\t' or '\r' or '\n' ? Quoted("'" + text) : Quoted(text);
+
+    /// <summary>Quoted where RFC 4180, section 2, asks for it.</summary>
+    public static string Quoted(string text) =>
+        text.AsSpan().ContainsAny(NeedsQuotes) ? "\"" + text.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"" : text;
+}

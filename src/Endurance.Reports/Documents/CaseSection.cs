@@ -1,0 +1,142 @@
+using System.Collections.Immutable;
+using Endurance.Findings;
+using Endurance.Quantities;
+using Endurance.Scenarios;
+using Endurance.Simulation;
+using Endurance.Studies.FailureCases;
+
+namespace Endurance.Reports;
+
+/// <summary>One failure case in detail.</summary>
+internal static class CaseSection
+{
+    /// <summary>Less reverse charge than this in a whole run is leakage, not a fault to act on.</summary>
+    private static readonly Charge NotableReverseCharge = Charge.FromAmpereHours(0.001);
+
+    public static ImmutableArray<ReportBlock> Blocks(Scenario scenario, CaseResult result) =>
+    [
+        new ReportHeading($"Case {result.Name}"),
+        Events(result),
+        .. Requirements(scenario.Horizon, result),
+        Loads(scenario, result),
+        Buses(scenario.Horizon, result),
+        Batteries(scenario.Horizon, result),
+        .. Feeds(result),
+        .. Findings(result),
+    ];
+
+    private static ReportTable Events(CaseResult result) => new(
+        "What happens",
+        [new("at", "min"), new("event")],
+        [.. result.Run.Events.Select(happened => Row(CellText.Minutes(happened.Time), happened.What))]);
+
+    private static ImmutableArray<ReportBlock> Requirements(Duration horizon, CaseResult result)
+    {
+        if (result.Requirements.IsEmpty)
+            return [];
+        return
+        [
+            new ReportTable(
+                "Requirements",
+                [new("must last"), new("required", "min"), new("lasts", "min"), new("margin", "min"), new("limited by"), new("verdict")],
+                [.. result.Requirements.Select(judged => Row(
+                    SummaryTable.Subject(judged.Requirement) + (judged.Requirement.DipsAllowed ? " (dips allowed)" : ""),
+                    CellText.RoundMinutes(judged.Requirement.Endure),
+                    CellText.MinutesWithin(judged.Endurance, horizon),
+                    CellText.Margin(judged.Endurance, judged.Requirement.Endure, horizon),
+                    judged.LimitedBy ?? "nothing",
+                    CellText.Judged(judged.Verdict)))]),
+        ];
+    }
+
+    private static ReportTable Loads(Scenario scenario, CaseResult result)
+    {
+        var loads = scenario.Loads.ToDictionary(load => load.Name, StringComparer.Ordinal);
+        return new ReportTable(
+            "Loads",
+            [new("load"), new("essential"), new("bus"), new("first lost", "min"), new("lost for good", "min"), new("why"), new("switched off", "min")],
+            [.. result.Run.Loads.Select(outcome => Row(
+                outcome.Name,
+                loads[outcome.Name].IsEssential ? "yes" : "",
+                loads[outcome.Name].Bus,
+                outcome.WasConnected ? LossOf(outcome, outcome.TimePowered, scenario.Horizon) : "not on",
+                outcome.WasConnected ? LossOf(outcome, outcome.TimeLostForGood, scenario.Horizon) : "not on",
+                outcome.LostBecause is { } reason ? Wording.Of(reason) : CellText.Absent,
+                CellText.MinutesOr(outcome.TimeShed, CellText.Absent)))]);
+    }
+
+    /// <summary>A load that was switched off before it could be lost has no "more than".</summary>
+    private static string LossOf(LoadOutcome outcome, Duration? lost, Duration horizon) =>
+        lost is null && outcome.TimeShed is not null ? CellText.Absent : CellText.MinutesWithin(lost, horizon);
+
+    private static ReportTable Buses(Duration horizon, CaseResult result) => new(
+        "Buses",
+        [new("bus"), new("start", "V"), new("lowest", "V"), new("cutoff", "V"), new("below cutoff", "min"), new("for good", "min")],
+        [.. result.Run.Buses.Select(bus => Row(
+            bus.Name,
+            CellText.Volts(bus.StartVoltage),
+            CellText.Volts(bus.LowestVoltage),
+            bus.Cutoff is { } cutoff ? CellText.Volts(cutoff) : CellText.Absent,
+            bus.Cutoff is null ? CellText.Absent : CellText.MinutesWithin(bus.TimeToCutoff, horizon),
+            bus.Cutoff is null ? CellText.Absent : CellText.MinutesWithin(bus.TimeToCutoffForGood, horizon)))]);
+
+    private static ReportTable Batteries(Duration horizon, CaseResult result) => new(
+        "Batteries",
+        [
+            new("battery"), new("charge at start", "%"), new("at end", "%"), new("start", "A"), new("highest", "A"),
+            new("out", "Ah"), new("out", "Wh"), new("in", "Ah"), new("exhausted", "min"),
+        ],
+        [.. result.Run.Batteries.Select(battery => Row(
+            battery.Name,
+            CellText.Percent(battery.ChargeStart),
+            CellText.Percent(battery.ChargeEnd),
+            CellText.Amperes(battery.StartCurrent),
+            CellText.Amperes(battery.HighestCurrent),
+            RoundedNumber.Fixed(battery.Delivered.AmpereHours, 2),
+            RoundedNumber.Fixed(battery.DeliveredEnergy.WattHours, 1),
+            RoundedNumber.Fixed(battery.Received.AmpereHours, 2),
+            CellText.MinutesWithin(battery.TimeToExhaustion, horizon)))]);
+
+    private static ImmutableArray<ReportBlock> Feeds(CaseResult result)
+    {
+        var feeds = result.Run.Feeds;
+        if (feeds.IsEmpty)
+            return [];
+        List<(ReportColumn Column, Func<FeedOutcome, string> Text)> columns =
+        [
+            (new("feed"), feed => feed.Name),
+            (new("start", "A"), feed => CellText.Amperes(feed.StartCurrent)),
+            (new("highest", "A"), feed => CellText.Amperes(feed.HighestCurrent)),
+            (new("lowest", "A"), feed => CellText.Amperes(feed.LowestCurrent)),
+        ];
+        if (feeds.Any(feed => feed.HighestDiodePower is not null))
+            columns.Add((new("diode heat", "W"), feed => feed.HighestDiodePower is { } heat ? RoundedNumber.Fixed(heat.Watts, 2) : CellText.Absent));
+        if (feeds.Any(feed => feed.HighestJunction is not null))
+            columns.Add((new("junction", "degC"), feed => feed.HighestJunction is { } junction ? RoundedNumber.Fixed(junction.Celsius, 1) : CellText.Absent));
+        if (feeds.Any(feed => feed.ReverseCharge >= NotableReverseCharge))
+            columns.Add((new("backwards", "Ah"), feed => RoundedNumber.Fixed(feed.ReverseCharge.AmpereHours, 3)));
+        return
+        [
+            new ReportTable(
+                "Feeds",
+                [.. columns.Select(column => column.Column)],
+                [.. feeds.Select(feed => columns.Select(column => (ReportCell)column.Text(feed)).ToImmutableArray())]),
+        ];
+    }
+
+    private static ImmutableArray<ReportBlock> Findings(CaseResult result)
+    {
+        if (result.Findings.IsEmpty)
+            return [];
+        var rows = result.Findings
+            .OrderByDescending(finding => finding.Severity)
+            .Select(finding => Row(
+                new ReportCell(Wording.Of(finding.Severity), finding.Severity >= Severity.Warning ? CellTone.Bad : CellTone.Plain),
+                finding.Part,
+                finding.Value.Length > 0 ? finding.Value : CellText.Absent,
+                finding.Message));
+        return [new ReportTable("Findings", [new("weight"), new("part"), new("value"), new("what it means")], [.. rows])];
+    }
+
+    private static ImmutableArray<ReportCell> Row(params ReadOnlySpan<ReportCell> cells) => [.. cells];
+}

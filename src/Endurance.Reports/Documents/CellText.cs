@@ -1,0 +1,47 @@
+using Endurance.Quantities;
+using Endurance.Studies.FailureCases;
+
+namespace Endurance.Reports;
+
+/// <summary>How numbers read in tables: minutes with one decimal, so that a finer solver tolerance changes nothing printed.</summary>
+internal static class CellText
+{
+    /// <summary>Stands for "does not apply".</summary>
+    public const string Absent = "-";
+
+    public static string Minutes(Duration time) => RoundedNumber.Fixed(time.Minutes, 1);
+
+    public static string MinutesOr(Duration? time, string absent) => time is { } reached ? Minutes(reached) : absent;
+
+    /// <summary>A round number of minutes as a person would say it: 30, 37.5.</summary>
+    public static string RoundMinutes(Duration time) => RoundedNumber.Short(time.Minutes, 1);
+
+    /// <summary>The minutes, or <c>more than</c> the span that was simulated.</summary>
+    public static string MinutesWithin(Duration? time, Duration horizon) =>
+        time is { } reached ? Minutes(reached) : "more than " + RoundMinutes(horizon);
+
+    /// <summary>What is left over a requirement, signed; a shortfall too small to show is still shown as one.</summary>
+    public static string Margin(Duration? endurance, Duration endure, Duration horizon)
+    {
+        if (endurance is not { } reached)
+            return "more than " + RoundMinutes(horizon - endure);
+        var minutes = (reached - endure).Minutes;
+        var rounded = RoundedNumber.Fixed(Math.Abs(minutes), 1);
+        if (minutes < 0)
+            return rounded is "0.0" ? "short by < 0.1" : "-" + rounded;
+        return "+" + rounded;
+    }
+
+    public static string Volts(Voltage voltage) => RoundedNumber.Fixed(voltage.Volts, 2);
+
+    public static string Amperes(Current current) => RoundedNumber.Fixed(current.Amperes, 2);
+
+    public static string Percent(double fraction) => RoundedNumber.Fixed(fraction * 100, 1);
+
+    public static ReportCell Judged(Verdict verdict) => verdict switch
+    {
+        Verdict.Pass => new("PASS", CellTone.Good),
+        Verdict.Fail => new("FAIL", CellTone.Bad),
+        _ => new("none asked"),
+    };
+}

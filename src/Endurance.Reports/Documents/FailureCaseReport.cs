@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using Endurance.Findings;
+using Endurance.Scenarios;
+using Endurance.Studies.FailureCases;
+
+namespace Endurance.Reports;
+
+/// <summary>The answer for people: first one row a failure case, then each case in detail, then what the answer rests on.</summary>
+public static class FailureCaseReport
+{
+    /// <summary>The whole report.</summary>
+    public static ReportDocument Describe(Scenario scenario, ImmutableArray<CaseResult> cases) => new(
+        scenario.Title,
+        [
+            .. Summary(scenario, cases),
+            .. cases.SelectMany(result => CaseSection.Blocks(scenario, result)),
+            .. AssumptionBlocks(scenario, cases),
+            new ReportHeading("Before you rely on this"),
+            new ReportList("", Cautions.All),
+        ]);
+
+    /// <summary>The first table alone.</summary>
+    public static ReportDocument DescribeQuiet(Scenario scenario, ImmutableArray<CaseResult> cases) =>
+        new(scenario.Title, [SummaryTable.Of(scenario, cases)]);
+
+    private static ImmutableArray<ReportBlock> Summary(Scenario scenario, ImmutableArray<CaseResult> cases) =>
+    [
+        SummaryTable.Of(scenario, cases),
+        new ReportParagraph(
+            "Minutes count from zero of each timeline. \"More than\" means: not within the "
+            + $"{CellText.RoundMinutes(scenario.Horizon)} min simulated. Left to act counts from recognition: the first step after zero that opens, closes, sheds, connects, starts or restores something. \"No step\" means that nobody acts."),
+    ];
+
+    private static ImmutableArray<ReportBlock> AssumptionBlocks(Scenario scenario, ImmutableArray<CaseResult> cases)
+    {
+        var assumptions = scenario.Assumptions.Concat(cases.SelectMany(result => result.Assumptions)).Distinct().ToImmutableArray();
+        if (assumptions.IsEmpty)
+            return [];
+        var rows = assumptions
+            .GroupBy(assumption => assumption.Part, StringComparer.Ordinal)
+            .SelectMany(part => part.Select((assumption, i) => Row(assumption, i == 0)))
+            .ToImmutableArray();
+        return
+        [
+            new ReportHeading("Assumptions"),
+            new ReportTable("What the answer rests on that was not measured", [new("part"), new("assumed"), new("origin"), new("source")], rows),
+        ];
+    }
+
+    private static ImmutableArray<ReportCell> Row(Assumption assumption, bool isFirstOfPart) =>
+        [isFirstOfPart ? assumption.Part : "", assumption.Text, Wording.Of(assumption.Origin), assumption.Source ?? CellText.Absent];
+}

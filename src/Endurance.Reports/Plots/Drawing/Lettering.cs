@@ -1,0 +1,123 @@
+using System.Reflection;
+using SkiaSharp;
+using SkiaSharp.HarfBuzz;
+
+namespace Endurance.Reports.Plots;
+
+/// <summary>Text drawn as outlines of an embedded font, so that a picture looks the same with no fonts installed, and in any SVG viewer.</summary>
+internal sealed class Lettering : IDisposable
+{
+    private static readonly SKTypeface RegularFace = Load("Fonts.DejaVuSans.ttf");
+    private static readonly SKTypeface BoldFace = Load("Fonts.DejaVuSans-Bold.ttf");
+
+    private readonly SKFont _font;
+    private readonly SKShaper _shaper;
+
+    private Lettering(SKTypeface face, float size)
+    {
+        _font = new SKFont(face, size) { Hinting = SKFontHinting.None, Subpixel = true };
+        _shaper = new SKShaper(face);
+    }
+
+    public float Size => _font.Size;
+
+    public static Lettering Regular(float size) => new(RegularFace, size);
+
+    public static Lettering Bold(float size) => new(BoldFace, size);
+
+    public void Dispose()
+    {
+        _shaper.Dispose();
+        _font.Dispose();
+    }
+
+    public float WidthOf(string text) => TextRuns.Of(text).Sum(run => _shaper.Shape(run, _font).Width);
+
+    /// <summary>Draws one line on its baseline.</summary>
+    /// <param name="canvas">Drawn on.</param>
+    /// <param name="text">No line ends.</param>
+    /// <param name="x">Anchor.</param>
+    /// <param name="y">Baseline.</param>
+    /// <param name="anchor">0: the text starts at x; 0.5: is centred on it; 1: ends there.</param>
+    /// <param name="hasHalo">A white edge keeps it readable on lines.</param>
+    public void Draw(SKCanvas canvas, string text, float x, float y, float anchor = 0, bool hasHalo = false)
+    {
+        if (text.Length == 0)
+            return;
+        using var path = Outline(text, out var width);
+        path.Offset(x - (width * anchor), y);
+        if (hasHalo)
+        {
+            using var halo = new SKPaint { Color = SKColors.White, IsAntialias = true, Style = SKPaintStyle.Stroke, StrokeWidth = 4, StrokeJoin = SKStrokeJoin.Round };
+            canvas.DrawPath(path, halo);
+        }
+
+        using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
+        canvas.DrawPath(path, ink);
+    }
+
+    /// <summary>Breaks a text into lines no wider than so many pixels; a word that is too wide is broken anywhere.</summary>
+    public IReadOnlyList<string> Wrap(string text, float width)
+    {
+        var lines = new List<string>();
+        var line = "";
+        foreach (var word in text.Split(' ').SelectMany(word => Pieces(word, width)))
+        {
+            var longer = line.Length == 0 ? word : $"{line} {word}";
+            if (line.Length > 0 && WidthOf(longer) > width)
+            {
+                lines.Add(line);
+                longer = word;
+            }
+
+            line = longer;
+        }
+
+        lines.Add(line);
+        return lines;
+    }
+
+    private IEnumerable<string> Pieces(string word, float width)
+    {
+        while (WidthOf(word) > width)
+        {
+            var length = word.Length - 1;
+            while (length > 1 && WidthOf(word[..length]) > width)
+                length--;
+            if (char.IsHighSurrogate(word[length - 1]))
+                length++;
+            yield return word[..length];
+            word = word[length..];
+        }
+
+        yield return word;
+    }
+
+    private SKPath Outline(string text, out float width)
+    {
+        width = 0;
+        var outline = new SKPath();
+        foreach (var run in TextRuns.Of(text))
+        {
+            var shaped = _shaper.Shape(run, _font);
+            for (var i = 0; i < shaped.Codepoints.Length; i++)
+            {
+                using var glyph = _font.GetGlyphPath((ushort)shaped.Codepoints[i]);
+                if (glyph is not null)
+                    outline.AddPath(glyph, width + shaped.Points[i].X, shaped.Points[i].Y);
+            }
+
+            width += shaped.Width;
+        }
+
+        return outline;
+    }
+
+    private static SKTypeface Load(string resource)
+    {
+        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(resource)
+            ?? throw new InvalidOperationException($"The program was built without {resource}.");
+        using var data = SKData.Create(stream);
+        return SKTypeface.FromData(data);
+    }
+}

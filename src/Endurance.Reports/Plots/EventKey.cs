@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using Endurance.Scenarios;
+using Endurance.Simulation;
+
+namespace Endurance.Reports.Plots;
+
+/// <summary>Gathers what happened into numbered marks that do not overlap.</summary>
+internal static class EventKey
+{
+    /// <summary>Of the time axis: the width of a numbered mark.</summary>
+    private const double MarkWidth = 0.03;
+    private const int MostInOneMark = 5;
+
+    public static ImmutableArray<PlotEvent> Of(Scenario scenario, SimulationResult run, double span)
+    {
+        var groups = new List<List<TimedEvent>>();
+        foreach (var happened in run.Events.Where(happened => happened.Kind is not EventKind.End || TracePoints.EndedEarly(scenario, run)))
+        {
+            if (groups.Count == 0 || happened.Time.Minutes - groups[^1][0].Time.Minutes > span * MarkWidth)
+                groups.Add([]);
+            groups[^1].Add(happened);
+        }
+
+        return [.. groups.Select((group, i) => new PlotEvent(i + 1, group[0].Time.Minutes, Text(group)))];
+    }
+
+    private static string Text(List<TimedEvent> group)
+    {
+        var told = new List<string>();
+        var minutes = "";
+        foreach (var happened in group.Take(MostInOneMark))
+        {
+            var at = CellText.Minutes(happened.Time);
+            var what = VisibleText.Shortened(happened.What, 60);
+            told.Add(at == minutes ? what : $"{at} min: {what}");
+            minutes = at;
+        }
+
+        if (group.Count > MostInOneMark)
+            told.Add($"and {RoundedNumber.Short(group.Count - MostInOneMark, 0)} more");
+        return string.Join("; ", told);
+    }
+}

@@ -1,0 +1,86 @@
+using System.Text;
+using SkiaSharp;
+
+namespace Endurance.Reports.Plots;
+
+/// <summary>Draws pictures. The same description gives the same bytes on one machine.</summary>
+public static class PlotRenderer
+{
+    private const int Width = 1200;
+    private const int LeastHeight = 700;
+    private const float Margin = 24;
+    private const float PanelTop = 84;
+    private const float PanelRight = 820;
+    private const float KeyLeft = 850;
+    private const float KeyWidth = Width - KeyLeft - Margin;
+    private const float BelowPanels = 64;
+    private const float BetweenPanels = 44;
+
+    /// <summary>PNG, 1200 pixels wide and at least 700 high.</summary>
+    public static byte[] Png(PlotDescription plot)
+    {
+        using var surface = SKSurface.Create(new SKImageInfo(Width, HeightOf(plot), SKColorType.Rgba8888, SKAlphaType.Opaque));
+        surface.Canvas.Clear(SKColors.White);
+        Draw(surface.Canvas, plot);
+        using var image = surface.Snapshot();
+        using var data = image.Encode(SKEncodedImageFormat.Png, 100);
+        return data.ToArray();
+    }
+
+    /// <summary>SVG of the same size, UTF-8; text is drawn as outlines and the title is given to screen readers.</summary>
+    public static byte[] Svg(PlotDescription plot)
+    {
+        using var stream = new MemoryStream();
+        var bounds = SKRect.Create(Width, HeightOf(plot));
+        using (var canvas = SKSvgCanvas.Create(bounds, stream))
+        {
+            using var white = new SKPaint { Color = SKColors.White };
+            canvas.DrawRect(bounds, white);
+            Draw(canvas, plot);
+        }
+
+        return Encoding.UTF8.GetBytes(SvgText.Settled(Encoding.UTF8.GetString(stream.ToArray()), $"{plot.Subject}: {plot.Title}"));
+    }
+
+    private static void Draw(SKCanvas canvas, PlotDescription plot)
+    {
+        using (var letters = Lettering.Bold(20))
+            letters.Draw(canvas, VisibleText.Of(plot.Title), Margin, 38);
+        using (var letters = Lettering.Regular(13))
+            letters.Draw(canvas, VisibleText.Of(plot.Subject), KeyLeft, 38);
+        var frames = Frames(plot);
+        foreach (var frame in frames)
+        {
+            PanelPainter.Draw(canvas, frame, plot.Events);
+            BarPainter.Draw(canvas, frame);
+        }
+
+        foreach (var happened in plot.Events)
+            EventMarkPainter.DrawNumber(canvas, happened.Number, frames[0].X(happened.Minutes), PanelTop - EventMarkPainter.Radius - 7);
+        KeyPainter.Draw(canvas, plot, KeyLeft, KeyWidth, PanelTop);
+    }
+
+    private static List<PanelFrame> Frames(PlotDescription plot)
+    {
+        var count = plot.Panels.Length;
+        var each = (Math.Max(LeastHeight, HeightForBars(plot)) - PanelTop - BelowPanels - (BetweenPanels * (count - 1))) / count;
+        return [.. plot.Panels.Select((panel, i) =>
+        {
+            var left = panel.Y is null ? 240f : 84f;
+            return new PanelFrame(panel, left, PanelTop + (i * (each + BetweenPanels)), PanelRight - left, each, i == count - 1);
+        })];
+    }
+
+    /// <summary>Grows with the key and with the rows of bars, so that nothing is cut off.</summary>
+    private static int HeightOf(PlotDescription plot)
+    {
+        var key = KeyPainter.Draw(null, plot, KeyLeft, KeyWidth, PanelTop) + 20;
+        return (int)Math.Ceiling(Math.Max(LeastHeight, Math.Max(HeightForBars(plot), key)));
+    }
+
+    private static float HeightForBars(PlotDescription plot)
+    {
+        var rows = plot.Panels.Max(panel => panel.Groups.Length + panel.Bars.Length);
+        return PanelTop + (rows * PanelFrame.LeastRowHeight) + 16 + BelowPanels;
+    }
+}

@@ -1,0 +1,47 @@
+using Endurance.Findings;
+using Endurance.Simulation;
+using Endurance.Studies.FailureCases;
+
+namespace Endurance.Reports;
+
+/// <summary>The fixed words that reports and programs use for enumerated outcomes.</summary>
+internal static class Wording
+{
+    public static string Of(Verdict verdict) => verdict switch
+    {
+        Verdict.None => "none",
+        Verdict.Pass => "pass",
+        Verdict.Fail => "fail",
+        _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "Unknown verdict."),
+    };
+
+    public static string Of(LossReason reason) => reason switch
+    {
+        LossReason.BelowMinimum => "below minimum",
+        LossReason.VoltageCollapse => "voltage collapse",
+        LossReason.BusDead => "bus dead",
+        LossReason.NeverFed => "never fed",
+        LossReason.BatteryProtection => "battery protection",
+        LossReason.FeedOpened => "feed opened",
+        _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "Unknown reason."),
+    };
+
+    public static string Of(Severity severity) => severity switch
+    {
+        Severity.Information => "information",
+        Severity.Caution => "caution",
+        Severity.Warning => "warning",
+        Severity.Error => "error",
+        _ => throw new ArgumentOutOfRangeException(nameof(severity), severity, "Unknown severity."),
+    };
+
+    public static string Of(Origin origin) => origin switch
+    {
+        Origin.Given => "given",
+        Origin.Default => "default",
+        Origin.Library => "library",
+        Origin.Derived => "derived",
+        Origin.Measured => "measured",
+        _ => throw new ArgumentOutOfRangeException(nameof(origin), origin, "Unknown origin."),
+    };
+}

@@ -1,0 +1,109 @@
+using Endurance.Components;
+using Endurance.Quantities;
+using Endurance.Yaml.Documents;
+using Endurance.Yaml.Keys;
+using Endurance.Yaml.Units;
+
+namespace Endurance.Yaml.Binding;
+
+/// <summary>Binds what opens and closes in a feed: contactor, switch, breaker, fuse.</summary>
+internal static class ContactBinder
+{
+    public static Contactor? Contactor(string feed, MappingReader owner)
+    {
+        if (!owner.Has("contactor"))
+            return null;
+        if (State(owner, "contactor") is { } closed)
+        {
+            owner.Reading.Assume(feed, "contactor without coil current or contact resistance");
+            return new Contactor { IsClosed = closed };
+        }
+
+        if (owner.Mapping("contactor", FeedKeys.Contactor) is not { } reader)
+            return null;
+        AssumeState(feed, reader, "contactor");
+        AssumeContact(feed, reader, "contactor");
+        if (!reader.Has("coil"))
+            owner.Reading.Assume(feed, "contactor without coil current");
+        if (reader.Has("coil_bus") && !reader.Has("coil"))
+            reader.Error("conflicting-keys", "coil_bus", $"{reader.Owner} has a `coil_bus` but no `coil`", "coil: " + reader.Known("coil").Form);
+        return new Contactor
+        {
+            IsClosed = reader.Either("state", "closed", "open") ?? true,
+            Coil = Coil(reader),
+            CoilBus = reader.Text("coil_bus"),
+            ContactResistance = reader.Resistance("contact") ?? default,
+        };
+    }
+
+    public static Switch? Switch(string feed, MappingReader owner)
+    {
+        if (!owner.Has("switch"))
+            return null;
+        if (State(owner, "switch") is { } closed)
+        {
+            owner.Reading.Assume(feed, "switch contact resistance 0");
+            return new Switch { IsClosed = closed };
+        }
+
+        if (owner.Mapping("switch", FeedKeys.Switch) is not { } reader)
+            return null;
+        AssumeState(feed, reader, "switch");
+        AssumeContact(feed, reader, "switch");
+        return new Switch { IsClosed = reader.Either("state", "closed", "open") ?? true, ContactResistance = reader.Resistance("contact") ?? default };
+    }
+
+    public static Protection? Protection(string feed, MappingReader owner, ProtectionKind kind)
+    {
+        var key = kind == ProtectionKind.Breaker ? "breaker" : "fuse";
+        if (owner.Find(key) is not { } node)
+            return null;
+        if (node is not MappingNode)
+        {
+            if (owner.Reading.Quantity(node, owner.PlaceOf(key), key, FeedKeys.BreakerRating) is not { } rating)
+                return null;
+            owner.Reading.Assume(feed, $"{key} resistance 0");
+            return new Protection { Kind = kind, Rating = Current.FromAmperes(rating) };
+        }
+
+        var reader = owner.Mapping(key, kind == ProtectionKind.Breaker ? FeedKeys.Breaker : FeedKeys.Fuse)!;
+        if (!reader.Has("resistance"))
+            owner.Reading.Assume(feed, $"{key} resistance 0");
+        return new Protection
+        {
+            Kind = kind,
+            Rating = Current.FromAmperes(reader.RequiredQuantity("rated")),
+            Resistance = reader.Resistance("resistance") ?? default,
+            IsClosed = kind == ProtectionKind.Fuse || (reader.Either("state", "closed", "open") ?? true),
+        };
+    }
+
+    private static bool? State(MappingReader owner, string key) => owner.Find(key) is ScalarNode { IsNull: false } ? owner.Either(key, "closed", "open") : null;
+
+    private static Demand? Coil(MappingReader reader)
+    {
+        if (reader.Text("coil") is not { } text)
+            return null;
+        var asResistance = QuantityReader.Read(text, FeedKeys.CoilResistance);
+        if (asResistance.Value is { } ohms)
+            return new ConstantResistance(Resistance.FromOhms(ohms));
+        var asCurrent = QuantityReader.Read(text, FeedKeys.CoilCurrent);
+        if (asCurrent.Value is { } amperes)
+            return new ConstantCurrent(Current.FromAmperes(amperes));
+        var fault = asResistance.Fault!.Code is "out-of-range" ? asResistance.Fault : asCurrent.Fault!;
+        reader.Error(fault.Code, "coil", fault.Message.Replace("not a current", "neither a current nor a resistance", StringComparison.Ordinal), fault.Code is "out-of-range" or "decimal-comma" ? fault.Expected : reader.Known("coil").Form, fault.Nearest);
+        return null;
+    }
+
+    private static void AssumeState(string feed, MappingReader reader, string part)
+    {
+        if (!reader.Has("state"))
+            reader.Reading.Assume(feed, $"{part} closed at time zero");
+    }
+
+    private static void AssumeContact(string feed, MappingReader reader, string part)
+    {
+        if (!reader.Has("contact"))
+            reader.Reading.Assume(feed, $"{part} contact resistance 0");
+    }
+}

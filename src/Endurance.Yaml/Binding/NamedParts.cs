@@ -1,0 +1,56 @@
+using Endurance.Yaml.Diagnostics;
+using Endurance.Yaml.Documents;
+using Endurance.Yaml.Keys;
+
+namespace Endurance.Yaml.Binding;
+
+/// <summary>The parts of a top-level section, each with its name.</summary>
+internal static class NamedParts
+{
+    private const int LongestName = 60;
+
+    /// <summary>One reader a part, in the order of the file. Parts whose name or shape is wrong are reported and left out.</summary>
+    /// <param name="top">The scenario's own reader.</param>
+    /// <param name="key">Name of the section.</param>
+    /// <param name="section">Keys of a part.</param>
+    public static IEnumerable<(string Name, MappingReader Reader)> Of(MappingReader top, string key, Section section)
+    {
+        foreach (var entry in EntriesOf(top, key))
+        {
+            if (!HasGoodName(top.Reading, entry.Key))
+                continue;
+            var name = entry.Key.Value;
+            var kind = section.Kind[(section.Kind.IndexOf(' ', StringComparison.Ordinal) + 1)..];
+            if (entry.Value is MappingNode mapping)
+                yield return (name, new MappingReader(top.Reading, mapping, section, $"the {kind} {Quoted.Of(name)}", entry.Key.Span));
+            else if (entry.Value is ScalarNode { IsNull: true })
+                yield return (name, new MappingReader(top.Reading, new MappingNode(entry.Value.Span, []), section, $"the {kind} {Quoted.Of(name)}", entry.Key.Span));
+            else
+                top.Reading.WrongShape(entry.Value, entry.Key.Span, Quoted.Shortened(name), $"keys of {section.Kind}: {section.Listed}");
+        }
+    }
+
+    private static IEnumerable<MappingEntry> EntriesOf(MappingReader top, string key)
+    {
+        switch (top.Find(key))
+        {
+            case null or ScalarNode { IsNull: true }:
+                return [];
+            case MappingNode mapping:
+                return mapping.Entries;
+            case var other:
+                top.Reading.WrongShape(other, top.PlaceOf(key), key, top.Known(key).Form);
+                return [];
+        }
+    }
+
+    private static bool HasGoodName(Reading reading, ScalarNode key)
+    {
+        var isGood = key.Value.Length is > 0 and <= LongestName
+            && key.Value.All(character => char.IsLetterOrDigit(character) || character is '_' or '-' or ' ')
+            && key.Value.Trim().Length == key.Value.Length;
+        if (!isGood)
+            reading.Diagnostics.Error("bad-name", key.Span, $"{Quoted.Of(key.Value)} cannot be a name", $"letters, digits, _ and -, at most {LongestName} of them");
+        return isGood;
+    }
+}

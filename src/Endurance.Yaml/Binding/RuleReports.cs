@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+using Endurance.Findings;
+using Endurance.Scenarios;
+using Endurance.Yaml.Diagnostics;
+using Endurance.Yaml.Documents;
+
+namespace Endurance.Yaml.Binding;
+
+/// <summary>Turns findings of the rules into diagnostics at their places.</summary>
+internal static class RuleReports
+{
+    public static void Report(ImmutableArray<RuleFinding> findings, ScenarioDocument document, DiagnosticList diagnostics)
+    {
+        foreach (var (finding, expected, nearest) in findings)
+        {
+            // What follows from a value that was already refused says nothing new.
+            var place = document.PlaceOf(finding.Part);
+            if (diagnostics.HasErrorAt(place) || finding.Value.Contains(MappingReader.NoName, StringComparison.Ordinal))
+                continue;
+            var severity = finding.Severity == Severity.Error ? Severity.Error : Severity.Warning;
+            var message = string.Equals(finding.Code, "duplicate-name", StringComparison.Ordinal)
+                ? $"{finding.Message} on line {document.PlaceOf(finding.Value).Line}"
+                : finding.Message;
+            diagnostics.Add(severity, finding.Code, place, Quoted.Printable(message), expected, nearest);
+        }
+    }
+}

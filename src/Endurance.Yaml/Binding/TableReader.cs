@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Endurance.Yaml.Documents;
+using Endurance.Yaml.Units;
+
+namespace Endurance.Yaml.Binding;
+
+/// <summary>One row of a table of pairs, in SI, and its place.</summary>
+internal readonly record struct TableRow(double X, double Y, SourceSpan Place);
+
+/// <summary>Reads lists of pairs such as <c>[[0 %, 11.0 V], [100 %, 12.85 V]]</c>.</summary>
+internal static class TableReader
+{
+    /// <summary>The rows; <see langword="null"/> after a diagnostic.</summary>
+    /// <param name="mapping">Owner of the key.</param>
+    /// <param name="key">A key whose value is a list of pairs.</param>
+    /// <param name="x">Takes the first of each pair.</param>
+    /// <param name="y">Takes the second of each pair.</param>
+    public static ImmutableArray<TableRow>? Rows(MappingReader mapping, string key, QuantityRange x, QuantityRange y)
+    {
+        var form = mapping.Known(key).Form;
+        if (mapping.Find(key) is not SequenceNode list)
+        {
+            if (mapping.Find(key) is ScalarNode { IsNull: true })
+                mapping.Error("missing-value", key, $"`{key}` has no value", form);
+            else if (mapping.Find(key) is { } other)
+                mapping.Reading.WrongShape(other, mapping.PlaceOf(key), key, form);
+            return null;
+        }
+
+        var rows = ImmutableArray.CreateBuilder<TableRow>(list.Items.Length);
+        foreach (var item in list.Items)
+        {
+            if (Row(mapping.Reading, item, key, x, y) is { } row)
+                rows.Add(row);
+        }
+
+        return rows.Count == list.Items.Length ? rows.ToImmutable() : null;
+    }
+
+    /// <summary>Whether the first column rises from row to row; the first fault is reported.</summary>
+    public static bool Rises(MappingReader mapping, ImmutableArray<TableRow> rows, string what)
+    {
+        for (var i = 1; i < rows.Length; i++)
+        {
+            if (rows[i].X > rows[i - 1].X)
+                continue;
+            mapping.Reading.Diagnostics.Error("table-not-rising", rows[i].Place, $"the {what} of this row is not above that of the row before", $"rows in order of rising {what}");
+            return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>Whether a table over charge rises and spans 0 % to 100 %; faults are reported.</summary>
+    public static bool SpansCharge(MappingReader mapping, string key, ImmutableArray<TableRow> rows)
+    {
+        if (!Rises(mapping, rows, "charge"))
+            return false;
+        if (!rows.IsEmpty && rows[0].X == 0 && rows[^1].X == 1)
+            return true;
+        mapping.Error("table-incomplete", key, $"`{key}` of {mapping.Owner} does not cover the whole charge", "a first row at 0 % and a last row at 100 %");
+        return false;
+    }
+
+    private static TableRow? Row(Reading reading, DocumentNode item, string key, QuantityRange x, QuantityRange y)
+    {
+        if (item is not SequenceNode { Items: [var first, var second] })
+        {
+            reading.WrongShape(item, item.Span, key, $"pairs such as [{x.Example}, {y.Example}]");
+            return null;
+        }
+
+        var left = reading.Quantity(first, first.Span, key, x);
+        var right = reading.Quantity(second, second.Span, key, y);
+        return left is null || right is null ? null : new TableRow(left.Value, right.Value, item.Span);
+    }
+}

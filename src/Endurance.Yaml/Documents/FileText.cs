@@ -1,0 +1,73 @@
+using System.Text;
+using Endurance.Yaml.Diagnostics;
+
+namespace Endurance.Yaml.Documents;
+
+/// <summary>Reads a file as strict UTF-8 within the size limit.</summary>
+internal static class FileText
+{
+    private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    /// <returns><see langword="null"/> after a diagnostic.</returns>
+    public static string? Read(string path, DiagnosticList diagnostics)
+    {
+        var bytes = ReadBytes(path, diagnostics);
+        return bytes is null ? null : Decode(bytes, diagnostics);
+    }
+
+    private static byte[]? ReadBytes(string path, DiagnosticList diagnostics)
+    {
+        try
+        {
+            if (Directory.Exists(path))
+            {
+                diagnostics.Error("file-unreadable", SourceSpan.Nowhere, "this is a folder, not a file", "a scenario file");
+                return null;
+            }
+
+            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+            var buffer = new byte[TextGuards.LargestSize + 1];
+            var count = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
+            if (count <= TextGuards.LargestSize)
+                return buffer[..count];
+            diagnostics.Error("file-too-large", SourceSpan.Nowhere, "the file is larger than 1 MiB", "a file of at most 1 MiB");
+        }
+        catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
+        {
+            diagnostics.Error("file-not-found", SourceSpan.Nowhere, "there is no such file", "the path of a scenario file");
+        }
+        catch (UnauthorizedAccessException)
+        {
+            diagnostics.Error("file-unreadable", SourceSpan.Nowhere, "the file may not be read: permission denied", "a file that you may read");
+        }
+        catch (Exception fault) when (fault is IOException or ArgumentException or NotSupportedException)
+        {
+            diagnostics.Error("file-unreadable", SourceSpan.Nowhere, "the file cannot be read", "the path of a scenario file");
+        }
+
+        return null;
+    }
+
+    private static string? Decode(byte[] bytes, DiagnosticList diagnostics)
+    {
+        if (bytes is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])
+        {
+            diagnostics.Error("not-utf8", SourceSpan.Nowhere, "the file is UTF-16 text", "UTF-8 text; save the file again as UTF-8");
+            return null;
+        }
+
+        try
+        {
+            return Strict.GetString(bytes);
+        }
+        catch (DecoderFallbackException fault)
+        {
+            var before = bytes.AsSpan(0, Math.Clamp(fault.Index, 0, bytes.Length));
+            var line = before.Count((byte)'\n') + 1;
+            var lineStart = before.LastIndexOf((byte)'\n') + 1;
+            var column = Encoding.UTF8.GetCharCount(before[lineStart..]) + 1;
+            diagnostics.Error("not-utf8", new SourceSpan(line, column, 1), "the file is not UTF-8 text here", "UTF-8 text; save the file again as UTF-8");
+            return null;
+        }
+    }
+}

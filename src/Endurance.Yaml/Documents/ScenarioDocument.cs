@@ -1,0 +1,40 @@
+using System.Globalization;
+
+namespace Endurance.Yaml.Documents;
+
+/// <summary>The node tree of a scenario file.</summary>
+internal sealed record ScenarioDocument(SourceText Source, MappingNode Root)
+{
+    /// <summary>Place of a path such as <c>feeds.essential_normal.to</c>, or of the deepest part of it that is written down.</summary>
+    /// <remarks>In a sequence a step of the path is an index, or the text of a scalar.</remarks>
+    public SourceSpan PlaceOf(string path)
+    {
+        DocumentNode node = Root;
+        var place = Root.Span;
+        var rest = path;
+        while (rest.Length > 0)
+        {
+            var dot = rest.IndexOf('.', StringComparison.Ordinal);
+            var step = dot < 0 ? rest : rest[..dot];
+            if (Step(node, step, rest) is not { } found)
+                return place;
+            (node, place) = found;
+            rest = dot < 0 || node is ScalarNode ? "" : rest[(dot + 1)..];
+        }
+
+        return place;
+    }
+
+    private static (DocumentNode Node, SourceSpan Place)? Step(DocumentNode node, string step, string rest)
+    {
+        if (node is MappingNode mapping && mapping.Find(step) is { } entry)
+            return (entry.Value, entry.Value is ScalarNode { IsNull: false } scalar ? scalar.Span : entry.Key.Span);
+        if (node is not SequenceNode sequence)
+            return null;
+        var named = sequence.Items.OfType<ScalarNode>().FirstOrDefault(item => string.Equals(item.Value, rest, StringComparison.Ordinal));
+        if (named is not null)
+            return (named, named.Span);
+        var isIndex = int.TryParse(step, NumberStyles.None, CultureInfo.InvariantCulture, out var index) && index < sequence.Items.Length;
+        return isIndex ? (sequence.Items[index], sequence.Items[index].Span) : null;
+    }
+}

@@ -1,0 +1,91 @@
+using Endurance.Yaml.Units;
+using static Endurance.Yaml.Keys.KnownKey;
+
+namespace Endurance.Yaml.Keys;
+
+/// <summary>The keys of diodes, feeds and the parts in a feed.</summary>
+internal static class FeedKeys
+{
+    private const string BusForm = "the name of a bus";
+    private const string StateForm = "closed or open";
+
+    public static readonly QuantityRange BreakerRating = Limits.Amperes("20 A");
+    public static readonly QuantityRange CoilCurrent = Limits.Amperes("0.8 A");
+    public static readonly QuantityRange CoilResistance = Limits.Ohms("18 ohm");
+    public static readonly QuantityRange ForwardCurrent = Limits.Amperes("1 A");
+    public static readonly QuantityRange ForwardDrop = QuantityRange.Above(Dimension.Voltage, "V", 0, 5, "0.35 V");
+
+    public static readonly Section Diode = new("a diode",
+    [
+        Required("kind", "schottky, silicon or ideal_controller"),
+        Text("forward", "two or more points of current and drop, such as [[1 A, 0.35 V], [15 A, 0.52 V]]"),
+        Quantity("at", Limits.Celsius(-80, 250, "25 degC")),
+        Quantity("saturation_current", QuantityRange.Above(Dimension.Current, "A", 0, 1, "20 uA")),
+        Quantity("ideality", Limits.Number(0.5, 10, "1.05")),
+        Quantity("series_resistance", QuantityRange.From(Dimension.Resistance, "ohm", 0, 100, "6 mohm")),
+        Quantity("temperature", Limits.Celsius(-80, 250, "27 degC")),
+        Quantity("energy_gap", QuantityRange.Above(Dimension.EnergyGap, "eV", 0, 5, "0.69 eV")),
+        Quantity("xti", Limits.Number(0, 10, "2")),
+        Quantity("leakage", QuantityRange.From(Dimension.Conductance, "S", 0, 10, "1 mS")),
+        Quantity("short_resistance", QuantityRange.Above(Dimension.Resistance, "ohm", 0, 100, "2 mohm")),
+        Quantity("heat_path", QuantityRange.Above(Dimension.ThermalResistance, "K/W", 0, 1000, "3 K/W")),
+        Quantity("max_junction", Limits.Celsius(0, 300, "150 degC")),
+        Quantity("on_resistance", QuantityRange.Above(Dimension.Resistance, "ohm", 0, 100, "4 mohm")),
+        Quantity("regulated_drop", QuantityRange.From(Dimension.Voltage, "V", 0, 1, "20 mV")),
+    ]);
+
+    public static readonly Section Feed = new("a feed",
+    [
+        Required("from", BusForm),
+        Required("to", BusForm),
+        Text("diode", "the name of a diode, or {kind: ...}"),
+        Text("wire", "{gauge: 12 AWG, length: 4 ft} or {resistance: 3 mohm}"),
+        Text("contactor", "{state: closed, coil: 0.8 A, contact: 0.5 mohm}"),
+        Text("switch", "closed, open or {state: open, contact: 1 mohm}"),
+        Text("breaker", "a rating such as 20 A"),
+        Text("fuse", "a rating such as 15 A"),
+        NotYet("resistor"),
+        NotYet("shunt"),
+        NotYet("fusible_link"),
+        NotYet("return"),
+    ]);
+
+    public static readonly Section Wire = new("a wire",
+    [
+        Quantity("resistance", Limits.Ohms("3 mohm")),
+        Text("gauge", "a wire gauge such as 12 AWG or 2/0 AWG"),
+        Quantity("length", QuantityRange.Above(Dimension.Length, "m", 0, 1000, "4 ft")),
+        Quantity("temperature", Limits.Celsius(-80, 260, "40 degC")),
+    ]);
+
+    public static readonly Section Contactor = new("a contactor",
+    [
+        Text("state", StateForm),
+        Text("coil", "a coil current such as 0.8 A, or a coil resistance such as 18 ohm"),
+        Text("coil_bus", BusForm),
+        Quantity("contact", Limits.Ohms("0.5 mohm")),
+        NotYet("pull_in"),
+        NotYet("pulls_in_above"),
+        NotYet("drops_out_below"),
+        NotYet("contacts"),
+    ]);
+
+    public static readonly Section Switch = new("a switch", [Text("state", StateForm), Quantity("contact", Limits.Ohms("1 mohm"))]);
+
+    public static readonly Section Breaker = new("a breaker",
+    [
+        RequiredQuantity("rated", BreakerRating),
+        Quantity("resistance", Limits.Ohms("5 mohm")),
+        Text("state", StateForm),
+        NotYet("factor"),
+        NotYet("time_constant"),
+    ]);
+
+    public static readonly Section Fuse = new("a fuse",
+    [
+        RequiredQuantity("rated", BreakerRating),
+        Quantity("resistance", Limits.Ohms("5 mohm")),
+        NotYet("factor"),
+        NotYet("time_constant"),
+    ]);
+}

@@ -1,0 +1,61 @@
+using System.Text.Json;
+using Endurance.Quantities;
+using Endurance.Reports;
+
+namespace Endurance.Tests.Reports;
+
+public sealed class JsonReportTests
+{
+    [Fact]
+    public void Write_Fixture_MatchesTheWholeExpectedText() =>
+        GoldenText.AssertMatches("report.json", JsonReport.Write(ReportFixture.Scenario.Title, ReportFixture.Cases));
+
+    [Fact]
+    public void Write_NumbersThatRoundToZeroFromBelow_PrintZeroWithoutSign()
+    {
+        var text = JsonReport.Write("x", ReportFixture.Cases);
+
+        Assert.Contains("\"lowest_volts\": 0\n", text, StringComparison.Ordinal);
+        Assert.DoesNotContain(": -0\n", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Write_EveryKindOfName_ComesBackFromAParser()
+    {
+        foreach (var name in AwkwardText.All)
+        {
+            var text = JsonReport.Write(name, [ReportFixture.Cases[0] with { Name = name, LimitedBy = name }]);
+
+            using var parsed = JsonDocument.Parse(text);
+            Assert.Equal(name, parsed.RootElement.GetProperty("scenario").GetString());
+            Assert.Equal(name, parsed.RootElement.GetProperty("cases")[0].GetProperty("limited_by").GetString());
+        }
+    }
+
+    [Fact]
+    public void Write_CaseNotLost_HasNullMinutes()
+    {
+        using var parsed = JsonDocument.Parse(JsonReport.Write("x", [ReportFixture.Cases[2]]));
+
+        var written = parsed.RootElement.GetProperty("cases")[0];
+        Assert.Equal(JsonValueKind.Null, written.GetProperty("endurance_minutes").ValueKind);
+        Assert.Equal(JsonValueKind.Null, written.GetProperty("minutes_after_recognition").ValueKind);
+        Assert.Equal(JsonValueKind.Null, written.GetProperty("loads")[0].GetProperty("lost_because").ValueKind);
+    }
+
+    [Fact]
+    public void Write_NotANumber_IsAFaultOfTheProgram()
+    {
+        var bad = ReportFixture.Cases[0] with { Endurance = Duration.FromMinutes(1) * double.NaN };
+
+        Assert.Throws<ArgumentOutOfRangeException>(() => JsonReport.Write("x", [bad]));
+    }
+
+    [Fact]
+    public void Write_CommaCulture_WritesTheSameText()
+    {
+        var expected = JsonReport.Write("x", ReportFixture.Cases);
+
+        Assert.Equal(expected, CommaCulture.Run(() => JsonReport.Write("x", ReportFixture.Cases)));
+    }
+}

@@ -1,0 +1,33 @@
+using Endurance.Yaml;
+using Xunit;
+
+namespace Endurance.Tests.Yaml;
+
+public class ShippedScenarioTests
+{
+    public static TheoryData<string> Files => [.. Directory.GetFiles(Folders.Scenarios, "*.yaml").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Scenario_AsShipped_ReadsWithoutDiagnostics(string file)
+    {
+        var result = ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, file));
+
+        Assert.Equal("", DiagnosticRenderer.Render(result.Diagnostics));
+        Assert.NotNull(result.Scenario);
+        Assert.NotEmpty(result.Scenario.FailureCases);
+        Assert.NotEmpty(result.Scenario.Requirements);
+    }
+
+    [Fact]
+    public void Folder_AsShipped_HoldsFourScenarios() => Assert.Equal(4, Directory.GetFiles(Folders.Scenarios, "*.yaml").Length);
+
+    [Fact]
+    public void Starter_ReadsWithoutDiagnostics()
+    {
+        var result = ScenarioReader.ReadText("starter.yaml", StarterScenario.Text);
+
+        Assert.Equal("", DiagnosticRenderer.Render(result.Diagnostics));
+        Assert.NotNull(result.Scenario);
+    }
+}
