@@ -58,6 +58,24 @@ public sealed class ConstantPowerAloneTests
         Assert.Equal(Settled(11.5, 0.01, 50), run.Bus("own").StartVoltage.Volts, Volts);
     }
 
+    [Fact]
+    public void UnloadedBuses_ReadTheirOwnSource()
+    {
+        var scenario = Scenario(1) with
+        {
+            Buses = [Bus("high"), Bus("low", 12.5), Bus("own")],
+            Batteries = [Ramp.Steady(12.9, "one", "high"), Ramp.Steady(12.1, "two", "low") with { ChargeAcceptancePerHour = 1 }],
+            Alternators = [Alternator("small", "own", 11.5, 10, 20)],
+            Loads = [Watts("load", "high", 80, 9)],
+        };
+
+        var run = Start(scenario);
+
+        Assert.Equal(12.1, run.Bus("low").StartVoltage.Volts, Volts);
+        Assert.Equal(11.5, run.Bus("own").StartVoltage.Volts, Volts);
+        Assert.Equal(0, run.Bus("low").TimeToCutoff.Minutes());
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(0.02)]
