@@ -39,14 +39,20 @@ internal static class BranchLaw
         return new((v - threshold) * siemens, siemens);
     }
 
-    public static BranchPoint Load(CompiledLoad load, double v, double powerShare)
+    /// <summary>Current into a load.</summary>
+    /// <param name="load">The load.</param>
+    /// <param name="v">Volts at its bus.</param>
+    /// <param name="powerShare">Share of a constant-power load that draws P/v, 0 to 1.</param>
+    /// <param name="standIn">Siemens per watt of the resistor in place of the rest of a constant-power load.</param>
+    public static BranchPoint Load(CompiledLoad load, double v, double powerShare, double standIn)
     {
         switch (load.Law)
         {
             case LoadLaw.Conductance:
                 return new(load.Value * v, load.Value);
             case LoadLaw.Power:
-                return ConstantPower(load.Value * powerShare, v);
+                var point = ConstantPower(load.Value * powerShare, v);
+                return new(point.Amperes + (load.Value * standIn * v), point.Siemens + (load.Value * standIn));
             default:
                 if (v >= load.Knee)
                     return new(load.Value, 0);
@@ -58,7 +64,7 @@ internal static class BranchLaw
     public static BranchPoint Battery(double v, double emf, double resistance, double chargeLimit, bool exhausted)
     {
         var into = (v - emf) / resistance;
-        if (into >= chargeLimit)
+        if (into > chargeLimit)
             return new(chargeLimit, 0);
         return exhausted && into < 0 ? default : new(into, 1 / resistance);
     }
@@ -67,7 +73,7 @@ internal static class BranchLaw
     public static BranchPoint Alternator(double v, CompiledAlternator alternator)
     {
         var given = (alternator.Setpoint - v) / alternator.Droop;
-        if (given <= 0)
+        if (given < 0)
             return default;
         return given >= alternator.Limit ? new(-alternator.Limit, 0) : new(-given, 1 / alternator.Droop);
     }

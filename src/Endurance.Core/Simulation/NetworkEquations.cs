@@ -13,6 +13,9 @@ internal sealed class NetworkEquations
     private readonly int n;
     private readonly JunctionState[] junctions;
 
+    /// <summary>Siemens of the resistor per watt of a constant-power load at share 0.</summary>
+    private double siemensPerWatt;
+
     public NetworkEquations(CompiledNetwork network, RunState run)
     {
         this.network = network;
@@ -58,7 +61,11 @@ internal sealed class NetworkEquations
 
     public double[] CoilAmperes { get; }
 
-    /// <summary>Factor on all constant-power loads, 0 to 1.</summary>
+    /// <summary>
+    /// Share of every constant-power load that draws P/v, 0 to 1; the rest stands as a resistor that draws less than P/v at any
+    /// possible voltage. Without that resistor a network of constant-power loads alone would start with nothing flowing, where
+    /// diodes and full batteries have no slope and no share of power, however small, could be told from a collapse.
+    /// </summary>
     public double PowerShare { get; set; } = 1;
 
     /// <summary>A junction's heat and temperature drove each other without end.</summary>
@@ -92,6 +99,7 @@ internal sealed class NetworkEquations
     public void SetHighStart()
     {
         var high = HighestSource;
+        siemensPerWatt = 1 / (high * high);
         for (var i = 0; i < n; i++)
             Volts[i] = run.Energised[i] ? high : 0;
     }
@@ -156,7 +164,7 @@ internal sealed class NetworkEquations
         {
             var load = network.Loads[i];
             if (load.Law == LoadLaw.Power && run.LoadDraws(i) && run.Energised[load.Node])
-                amperes[load.Node] += BranchLaw.Load(load, Volts[load.Node], 1).Amperes;
+                amperes[load.Node] += BranchLaw.Load(load, Volts[load.Node], 1, 0).Amperes;
         }
     }
 
@@ -245,7 +253,7 @@ internal sealed class NetworkEquations
     {
         if (!run.Energised[load.Node])
             return 0;
-        var point = BranchLaw.Load(load, Volts[load.Node], PowerShare);
+        var point = BranchLaw.Load(load, Volts[load.Node], PowerShare, (1 - PowerShare) * siemensPerWatt);
         Add(load.Node, point);
         return point.Amperes;
     }

@@ -103,12 +103,12 @@ internal sealed class OperatingPointSolver
         return true;
     }
 
-    /// <summary>From the network without constant power, which always has a solution, up to the full power.</summary>
+    /// <summary>From the network with resistors in place of constant power, which always has a solution, up to the full power.</summary>
     private bool TryFromNothing()
     {
         equations.SetHighStart();
         equations.PowerShare = 0;
-        if (!Newton(ColdIterations))
+        if (!Newton(ColdIterations, settle: true))
             throw new UnsolvedNetworkException(network.BusNames[equations.WorstBus()], equations.WorstResidual());
         var reached = 0.0;
         var increment = 1.0;
@@ -156,13 +156,15 @@ internal sealed class OperatingPointSolver
             CollapsedBuses[i] = run.Energised[i] && step[i] >= largest / 2;
     }
 
-    private bool Newton(int limit)
+    /// <param name="limit">Most iterations.</param>
+    /// <param name="settle">Asks for a small last step too: a bus that nothing draws from balances at any voltage above its source.</param>
+    private bool Newton(int limit, bool settle = false)
     {
         equations.Assemble();
         var lastStep = double.PositiveInfinity;
         for (var i = 0; i < limit; i++)
         {
-            if (IsBalanced() && (!mayFloat || lastStep <= LargestLastStep))
+            if (IsBalanced() && (!(mayFloat || settle) || lastStep <= LargestLastStep))
                 return true;
             Iterations++;
             equations.Jacobian.CopyTo(factors, 0);
