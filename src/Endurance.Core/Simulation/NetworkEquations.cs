@@ -8,6 +8,9 @@ internal sealed class NetworkEquations
     /// <summary>Kelvin within which a junction counts as settled; far below the 0.01 K that matters, so that rates stay smooth.</summary>
     private const double JunctionTolerance = 1e-4;
 
+    /// <summary>Watts within which a charger's input counts as settled.</summary>
+    private const double ChargerTolerance = 1e-8;
+
     private readonly CompiledNetwork network;
     private readonly RunState run;
     private readonly int n;
@@ -20,7 +23,7 @@ internal sealed class NetworkEquations
     {
         this.network = network;
         this.run = run;
-        n = network.BusCount;
+        n = network.NodeCount;
         Volts = new double[n];
         Residual = new double[n];
         Jacobian = new double[n * n];
@@ -32,6 +35,9 @@ internal sealed class NetworkEquations
         FeedAmperes = new double[network.Feeds.Length];
         LoadAmperes = new double[network.Loads.Length];
         CoilAmperes = new double[network.Coils.Length];
+        FieldAmperes = new double[network.Fields.Length];
+        ChargerAmperes = new double[network.Chargers.Length];
+        ChargerWatts = new double[network.Chargers.Length];
         junctions = [.. network.Feeds.Select(feed => new JunctionState(feed, network.Ambient))];
         HasHeatPaths = junctions.Any(junction => junction.MovesWithHeat);
     }
@@ -60,6 +66,17 @@ internal sealed class NetworkEquations
     public double[] LoadAmperes { get; }
 
     public double[] CoilAmperes { get; }
+
+    public double[] FieldAmperes { get; }
+
+    /// <summary>At the output.</summary>
+    public double[] ChargerAmperes { get; }
+
+    /// <summary>At the input; follows the output by <see cref="MoveChargers"/>.</summary>
+    public double[] ChargerWatts { get; }
+
+    /// <summary>Some constant-power load is at a voltage at which its own conductors cannot carry its power.</summary>
+    public bool IsBeyondAnEnd { get; private set; }
 
     /// <summary>
     /// Share of every constant-power load that draws P/v, 0 to 1; the rest stands as a resistor that draws less than P/v at any
@@ -91,6 +108,12 @@ internal sealed class NetworkEquations
                     highest = Math.Max(highest, network.Alternators[i].Setpoint);
             }
 
+            for (var i = 0; i < network.Chargers.Length; i++)
+            {
+                if (run.Charges(i))
+                    highest = Math.Max(highest, network.Chargers[i].Output);
+            }
+
             return highest;
         }
     }
@@ -101,8 +124,11 @@ internal sealed class NetworkEquations
         var high = HighestSource;
         siemensPerWatt = 1 / (high * high);
         for (var i = 0; i < n; i++)
-            Volts[i] = run.Energised[i] ? high : 0;
+            Volts[i] = run.Energised[i] && i < network.FirstGround ? high : 0;
     }
+
+    /// <summary>Volts between a load's supply and its ground.</summary>
+    public double LoadVolts(int load) => VoltsAcross(network.Loads[load]);
 
     /// <summary>Junction temperature of a feed's diode, kelvin.</summary>
     public double JunctionKelvin(int feed) => junctions[feed].Kelvin;
@@ -114,7 +140,25 @@ internal sealed class NetworkEquations
         if (!branch.HasDiode || !run.Conducting[feed])
             return 0;
         var amperes = FeedAmperes[feed];
-        return amperes * (Volts[branch.From] - Volts[branch.To] - (amperes * branch.ConductorResistance));
+        return amperes * (FeedVolts(branch) - (amperes * branch.ConductorResistance));
+    }
+
+    /// <summary>Volts along a feed and its return.</summary>
+    public double FeedVolts(CompiledFeed feed) => Volts[feed.From] - Volts[feed.To] - (feed.Ground < 0 ? 0 : Volts[feed.Ground]);
+
+    /// <summary>Sets the input power of every charger to what its output takes; <see langword="true"/> when any moved.</summary>
+    public bool MoveChargers()
+    {
+        var moved = false;
+        for (var i = 0; i < ChargerWatts.Length; i++)
+        {
+            var charger = network.Chargers[i];
+            var watts = run.Charges(i) ? Math.Max(0, Volts[charger.To]) * ChargerAmperes[i] / charger.Efficiency : 0;
+            moved |= Math.Abs(watts - ChargerWatts[i]) > ChargerTolerance;
+            ChargerWatts[i] = watts;
+        }
+
+        return moved;
     }
 
     /// <summary>Sets junctions to ambient plus their heat times the heat path; <see langword="true"/> when any moved.</summary>
@@ -147,13 +191,28 @@ internal sealed class NetworkEquations
                 Volts[i] = 0;
         }
 
+        for (var i = network.FirstGround; i < n; i++)
+            Add(i, new(network.GroundSiemens[i - network.FirstGround] * Volts[i], network.GroundSiemens[i - network.FirstGround]));
+        IsBeyondAnEnd = false;
         AddFeeds();
         AddBatteries();
         AddAlternators();
+        AddChargers();
         for (var i = 0; i < network.Loads.Length; i++)
-            LoadAmperes[i] = run.LoadDraws(i) ? AddToGround(network.Loads[i]) : 0;
+            LoadAmperes[i] = run.LoadDraws(i) ? AddLoad(network.Loads[i], run.DemandOf(i)) : 0;
         for (var i = 0; i < network.Coils.Length; i++)
-            CoilAmperes[i] = run.ContactorClosed[network.CoilFeeds[i]] ? AddToGround(network.Coils[i]) : 0;
+            CoilAmperes[i] = CoilDraw(i) is { } coil ? AddLoad(coil, coil.Demand) : 0;
+        for (var i = 0; i < network.Fields.Length; i++)
+            FieldAmperes[i] = run.DrawsField(i) && network.Fields[i] is { } field ? AddLoad(field, field.Demand) : 0;
+    }
+
+    /// <summary>What a coil draws by now; <see langword="null"/>: nothing.</summary>
+    public CompiledLoad? CoilDraw(int coil)
+    {
+        var compiled = network.Coils[coil];
+        if (!run.IsEnergised(compiled))
+            return null;
+        return run.CoilPulledIn[coil] ? compiled.Holding : compiled.PullingIn ?? compiled.Holding;
     }
 
     /// <summary>Writes the full-power current of all constant-power loads at each bus.</summary>
@@ -163,9 +222,23 @@ internal sealed class NetworkEquations
         for (var i = 0; i < network.Loads.Length; i++)
         {
             var load = network.Loads[i];
-            if (load.Law == LoadLaw.Power && run.LoadDraws(i) && run.Energised[load.Node])
-                amperes[load.Node] += BranchLaw.Load(load, Volts[load.Node], 1, 0).Amperes;
+            var demand = run.DemandOf(i);
+            if (demand.Law == LoadLaw.Power && run.LoadDraws(i) && run.Energised[load.Node])
+                amperes[load.Node] += BranchLaw.Load(demand, VoltsAcross(load), 1, 0).Amperes;
         }
+
+        for (var i = 0; i < network.Chargers.Length; i++)
+        {
+            if (run.Charges(i))
+                amperes[network.Chargers[i].From] += ChargerWatts[i] / Volts[network.Chargers[i].From];
+        }
+    }
+
+    /// <summary>Whether a load's own conductors could not carry its full power at the present voltage.</summary>
+    public bool IsBeyondItsEnd(int load)
+    {
+        var demand = run.DemandOf(load);
+        return demand.Law == LoadLaw.Power && run.LoadDraws(load) && BranchLaw.IsBeyondTheEnd(demand.Value, LoadVolts(load), demand.Conductors);
     }
 
     public int WorstBus()
@@ -190,16 +263,24 @@ internal sealed class NetworkEquations
             FeedAmperes[i] = 0;
             if (!run.Conducting[i] || !run.Energised[feed.From] || !run.Energised[feed.To])
                 continue;
-            var v = Volts[feed.From] - Volts[feed.To];
-            var point = FeedPoint(feed, i, v);
+            var point = FeedPoint(feed, i, FeedVolts(feed));
             FeedAmperes[i] = point.Amperes;
-            Residual[feed.From] += point.Amperes;
-            Residual[feed.To] -= point.Amperes;
-            Jacobian[(feed.From * n) + feed.From] += point.Siemens;
-            Jacobian[(feed.To * n) + feed.To] += point.Siemens;
-            Jacobian[(feed.From * n) + feed.To] -= point.Siemens;
-            Jacobian[(feed.To * n) + feed.From] -= point.Siemens;
+            AddBetween(feed.From, feed.To, point);
+            if (feed.Ground >= 0)
+                AddReturn(feed, point);
         }
+    }
+
+    /// <summary>The current of a feed comes back through its ground point, whose voltage opposes it.</summary>
+    private void AddReturn(CompiledFeed feed, BranchPoint point)
+    {
+        var g = feed.Ground;
+        Residual[g] -= point.Amperes;
+        Jacobian[(g * n) + g] += point.Siemens;
+        Jacobian[(g * n) + feed.From] -= point.Siemens;
+        Jacobian[(feed.From * n) + g] -= point.Siemens;
+        Jacobian[(g * n) + feed.To] += point.Siemens;
+        Jacobian[(feed.To * n) + g] += point.Siemens;
     }
 
     private BranchPoint FeedPoint(CompiledFeed feed, int index, double v)
@@ -243,19 +324,54 @@ internal sealed class NetworkEquations
             if (!run.Generates(i))
                 continue;
             var alternator = network.Alternators[i];
-            var point = BranchLaw.Alternator(Volts[alternator.Node], alternator);
+            var point = BranchLaw.Alternator(Volts[alternator.Node], alternator, run.LimitOf(i));
             AlternatorAmperes[i] = -point.Amperes;
             Add(alternator.Node, point);
         }
     }
 
-    private double AddToGround(CompiledLoad load)
+    private void AddChargers()
+    {
+        for (var i = 0; i < network.Chargers.Length; i++)
+        {
+            var charger = network.Chargers[i];
+            ChargerAmperes[i] = 0;
+            if (!run.Charges(i))
+                continue;
+            var output = BranchLaw.Charger(Volts[charger.To], charger);
+            ChargerAmperes[i] = output.Amperes;
+            Add(charger.To, new(-output.Amperes, output.Siemens));
+            var watts = ChargerWatts[i] * PowerShare;
+            Add(charger.From, BranchLaw.ConstantPower(watts, Volts[charger.From], 0));
+            IsBeyondAnEnd |= BranchLaw.IsBeyondTheEnd(watts, Volts[charger.From], 0);
+        }
+    }
+
+    private double AddLoad(CompiledLoad load, CompiledDemand demand)
     {
         if (!run.Energised[load.Node])
             return 0;
-        var point = BranchLaw.Load(load, Volts[load.Node], PowerShare, (1 - PowerShare) * siemensPerWatt);
-        Add(load.Node, point);
+        var v = VoltsAcross(load);
+        var point = BranchLaw.Load(demand, v, PowerShare, (1 - PowerShare) * siemensPerWatt);
+        if (demand.Law == LoadLaw.Power)
+            IsBeyondAnEnd |= BranchLaw.IsBeyondTheEnd(demand.Value * PowerShare, v, demand.Conductors);
+        if (load.Ground < 0)
+            Add(load.Node, point);
+        else
+            AddBetween(load.Node, load.Ground, point);
         return point.Amperes;
+    }
+
+    private double VoltsAcross(CompiledLoad load) => Volts[load.Node] - (load.Ground < 0 ? 0 : Volts[load.Ground]);
+
+    private void AddBetween(int from, int to, BranchPoint point)
+    {
+        Residual[from] += point.Amperes;
+        Residual[to] -= point.Amperes;
+        Jacobian[(from * n) + from] += point.Siemens;
+        Jacobian[(to * n) + to] += point.Siemens;
+        Jacobian[(from * n) + to] -= point.Siemens;
+        Jacobian[(to * n) + from] -= point.Siemens;
     }
 
     private void Add(int node, BranchPoint point)

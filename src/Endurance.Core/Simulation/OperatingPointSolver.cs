@@ -38,13 +38,14 @@ internal sealed class OperatingPointSolver
     {
         this.network = network;
         this.run = run;
-        n = network.BusCount;
+        n = network.NodeCount;
         equations = new NetworkEquations(network, run);
         step = new double[n];
         factors = new double[n * n];
         before = new double[n];
         safe = new double[n];
         CollapsedBuses = new bool[n];
+        CollapsedLoads = new bool[network.Loads.Length];
         const double tinySaturation = 1e-6;
         mayFloat = network.Feeds.Any(feed => feed.Law == FeedLaw.IdealDiode
             || (feed.Junction is { } junction && junction.SaturationCurrent.Amperes < tinySaturation));
@@ -57,6 +58,9 @@ internal sealed class OperatingPointSolver
 
     /// <summary>After a failed <see cref="TrySolve"/>: the buses whose voltage was falling away.</summary>
     public bool[] CollapsedBuses { get; }
+
+    /// <summary>After a failed <see cref="TrySolve"/>: the loads whose own conductors cannot carry their power.</summary>
+    public bool[] CollapsedLoads { get; }
 
     public int Solves { get; private set; }
 
@@ -76,7 +80,7 @@ internal sealed class OperatingPointSolver
         return false;
     }
 
-    /// <summary>Solves again until no junction moves; a junction's temperature follows its own heat.</summary>
+    /// <summary>Solves again until no junction and no charger moves: a junction's temperature follows its heat, a charger's input its output.</summary>
     private bool TryHeated()
     {
         const int rounds = 60;
@@ -84,7 +88,7 @@ internal sealed class OperatingPointSolver
         {
             if (!TryAtFixedJunctions())
                 return false;
-            if (!equations.MoveJunctions())
+            if (!equations.MoveJunctions() & !equations.MoveChargers())
                 return true;
         }
 
@@ -109,7 +113,7 @@ internal sealed class OperatingPointSolver
         equations.SetHighStart();
         equations.PowerShare = 0;
         if (!Newton(ColdIterations, settle: true))
-            throw new UnsolvedNetworkException(network.BusNames[equations.WorstBus()], equations.WorstResidual());
+            throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
         var reached = 0.0;
         var increment = 1.0;
         while (reached < 1)
@@ -148,12 +152,14 @@ internal sealed class OperatingPointSolver
         equations.Assemble();
         equations.Jacobian.CopyTo(factors, 0);
         if (!SmallLu.TryFactor(factors, n))
-            throw new UnsolvedNetworkException(network.BusNames[equations.WorstBus()], equations.WorstResidual());
+            throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
         equations.PowerCurrents(step);
         SmallLu.Solve(factors, step, n);
         var largest = step.Max();
         for (var i = 0; i < n; i++)
             CollapsedBuses[i] = run.Energised[i] && step[i] >= largest / 2;
+        for (var i = 0; i < CollapsedLoads.Length; i++)
+            CollapsedLoads[i] = equations.IsBeyondItsEnd(i);
     }
 
     /// <param name="limit">Most iterations.</param>
@@ -165,7 +171,7 @@ internal sealed class OperatingPointSolver
         for (var i = 0; i < limit; i++)
         {
             if (IsBalanced() && (!(mayFloat || settle) || lastStep <= LargestLastStep))
-                return true;
+                return !equations.IsBeyondAnEnd;
             Iterations++;
             equations.Jacobian.CopyTo(factors, 0);
             if (!SmallLu.TryFactor(factors, n))
@@ -175,7 +181,7 @@ internal sealed class OperatingPointSolver
                 return false;
         }
 
-        return IsBalanced();
+        return IsBalanced() && !equations.IsBeyondAnEnd;
     }
 
     /// <summary>Fills <see cref="step"/> and returns its largest component in volts.</summary>

@@ -30,6 +30,7 @@ internal sealed class SimulationRun
     private readonly StateLayout layout;
     private readonly OperatingPointSolver solver;
     private readonly RunSystem system;
+    private readonly Heats heats;
     private readonly GuardSet guards;
     private readonly DormandPrince method;
     private readonly EventLocator locator;
@@ -53,15 +54,16 @@ internal sealed class SimulationRun
         this.options = options;
         horizon = scenario.Horizon.Seconds;
         run = new RunState(network, scenario);
-        watches = new Watches(network, TimelineCompiler.Compile(scenario, failureCase));
+        watches = new Watches(network, TimelineCompiler.Compile(scenario, failureCase), TimelineCompiler.CompileWarnings(scenario));
         journal = new Journal(network);
         layout = new StateLayout(network);
         solver = new OperatingPointSolver(network, run);
-        guards = new GuardSet(network, run, watches, solver);
+        heats = new Heats(network, solver.Equations);
+        guards = new GuardSet(network, run, watches, solver, heats);
         system = new RunSystem(network, run, layout, solver, guards);
         method = new DormandPrince(layout.Size, layout.Scales);
-        locator = new EventLocator(method, system, guards, layout.Size);
-        settlement = new Settlement(network, run, system, solver, guards, watches, journal);
+        locator = new EventLocator(method, system, guards, heats, layout.Size);
+        settlement = new Settlement(network, run, system, solver, guards, heats, watches, journal);
         recorder = new Recorder(network, solver, layout, journal);
         trace = options.SampleInterval is { } interval ? new TraceRecorder(network, solver, interval.Seconds) : null;
         y = new double[layout.Size];
@@ -69,7 +71,7 @@ internal sealed class SimulationRun
             battery.SetInitial(y);
         start = [.. y];
         sample = new double[layout.Size];
-        keptVolts = new double[network.BusCount];
+        keptVolts = new double[network.NodeCount];
     }
 
     public bool IsFinished => t >= horizon || (!run.AnySource() && !IsAnythingToCome());
@@ -101,10 +103,13 @@ internal sealed class SimulationRun
         accepted++;
         var grown = h * Math.Clamp(Safety * Math.Pow(Math.Max(error, 1e-10), -0.2), LargestCut, LargestGrowth);
         suggested = h < suggested ? Math.Max(suggested, grown) : grown;
+        if (heats.EndStep(h))
+            system.StagesDue |= 1;
         var theta = system.StagesDue == 0 ? double.NaN : locator.Locate(h, system.StagesDue);
         var last = double.IsNaN(theta) ? 1 : theta;
         Sample(h, last);
         method.Interpolate(last, y);
+        heats.Commit(last * h);
         var arrived = double.IsNaN(theta) && h >= limit;
         t = arrived ? t + limit : t + (last * h);
         if (arrived || !double.IsNaN(theta))
@@ -132,6 +137,7 @@ internal sealed class SimulationRun
     {
         method.Accept();
         recorder.Observe();
+        heats.StartStep();
         locator.StartFrom(y);
     }
 
@@ -147,7 +153,7 @@ internal sealed class SimulationRun
     {
         foreach (var step in watches.Steps)
         {
-            if (!step.WaitsForBus && !step.IsSpent)
+            if (step.IsTimed && !step.IsSpent && double.IsFinite(step.Due))
                 return true;
         }
 
@@ -166,7 +172,8 @@ internal sealed class SimulationRun
     {
         system.ForgetPast();
         if (!system.TryEvaluate(t, y, method.FirstRates))
-            throw new UnsolvedNetworkException(network.BusNames[solver.Equations.WorstBus()], solver.Equations.WorstResidual());
+            throw new UnsolvedNetworkException(network.NodeNames[solver.Equations.WorstBus()], solver.Equations.WorstResidual());
+        heats.StartStep();
         locator.StartFrom(y);
     }
 
@@ -226,6 +233,18 @@ internal sealed class SimulationRun
         {
             if (due < next)
                 next = due;
+        }
+
+        foreach (var warning in watches.Warnings)
+        {
+            if (!warning.IsSilent)
+                next = Math.Min(next, warning.Due);
+        }
+
+        foreach (var until in run.InrushUntil)
+        {
+            if (until < next)
+                next = until;
         }
 
         return Math.Max(next, t);
