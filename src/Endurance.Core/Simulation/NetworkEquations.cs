@@ -168,6 +168,20 @@ internal sealed class NetworkEquations
         }
     }
 
+    /// <summary>Lowest voltage at which a constant-power load draws; positive infinity when none does.</summary>
+    public double LowestPowerVolts()
+    {
+        var lowest = double.PositiveInfinity;
+        for (var i = 0; i < network.Loads.Length; i++)
+        {
+            var load = network.Loads[i];
+            if (load.Law == LoadLaw.Power && run.LoadDraws(i) && run.Energised[load.Node])
+                lowest = Math.Min(lowest, Volts[load.Node]);
+        }
+
+        return lowest;
+    }
+
     public int WorstBus()
     {
         var worst = 0;
