@@ -241,6 +241,20 @@ internal sealed class NetworkEquations
         return demand.Law == LoadLaw.Power && run.LoadDraws(load) && BranchLaw.IsBeyondTheEnd(demand.Value, LoadVolts(load), demand.Conductors);
     }
 
+    /// <summary>Lowest voltage at which a constant-power load draws; positive infinity when none does.</summary>
+    public double LowestPowerVolts()
+    {
+        var lowest = double.PositiveInfinity;
+        for (var i = 0; i < network.Loads.Length; i++)
+        {
+            var load = network.Loads[i];
+            if (load.Law == LoadLaw.Power && run.LoadDraws(i) && run.Energised[load.Node])
+                lowest = Math.Min(lowest, Volts[load.Node]);
+        }
+
+        return lowest;
+    }
+
     public int WorstBus()
     {
         var worst = 0;

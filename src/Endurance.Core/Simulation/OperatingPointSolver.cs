@@ -131,12 +131,56 @@ internal sealed class OperatingPointSolver
             increment /= 2;
             if (increment < SmallestPowerStep)
             {
+                if (TryDescend())
+                    return true;
+                safe.CopyTo(equations.Volts, 0);
                 MarkCollapsed(reached);
                 return false;
             }
         }
 
         return true;
+    }
+
+    /// <summary>
+    /// Where the highest solution ends, a lower stable one may remain: an alternator at its limit falls to the voltage of a full
+    /// battery. Follows the network down as capacitors on the buses would let it, in bounded steps, until it balances or is dead.
+    /// </summary>
+    private bool TryDescend()
+    {
+        const double largestFall = 0.25;
+        const double dead = 0.1;
+        equations.PowerShare = 1;
+        equations.Assemble();
+        for (var i = 0; i < ColdIterations; i++)
+        {
+            if (IsBalanced() && IsStable())
+                return true;
+            FactorShifted();
+            var largest = Direction();
+            var scale = largest > largestFall ? largestFall / largest : 1;
+            for (var b = 0; b < n; b++)
+                equations.Volts[b] += scale * step[b];
+            equations.Assemble();
+            if (equations.LowestPowerVolts() < dead)
+                return false;
+        }
+
+        return false;
+    }
+
+    /// <summary>Factors the Jacobian with as much conductance to ground on every bus as makes its pivots positive.</summary>
+    private void FactorShifted()
+    {
+        const double first = 1e-3;
+        for (var shift = 0.0; ; shift = shift == 0 ? first : 4 * shift)
+        {
+            equations.Jacobian.CopyTo(factors, 0);
+            for (var i = 0; i < n; i++)
+                factors[(i * n) + i] += shift;
+            if (SmallLu.TryFactor(factors, n))
+                return;
+        }
     }
 
     private bool IsStable()

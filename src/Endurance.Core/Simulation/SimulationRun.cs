@@ -186,7 +186,7 @@ internal sealed class SimulationRun
     private void Reject(double h, double error)
     {
         rejected++;
-        if (!double.IsInfinity(error))
+        if (double.IsFinite(error))
         {
             suggested = h * Math.Max(LargestCut, Safety * Math.Pow(error, -0.2));
             return;
