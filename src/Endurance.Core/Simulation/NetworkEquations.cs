@@ -14,6 +14,7 @@ internal sealed class NetworkEquations
     private readonly CompiledNetwork network;
     private readonly RunState run;
     private readonly int n;
+    private readonly NodalSystem nodal;
     private readonly JunctionState[] junctions;
 
     /// <summary>Siemens of the resistor per watt of a constant-power load at share 0.</summary>
@@ -25,8 +26,7 @@ internal sealed class NetworkEquations
         this.run = run;
         n = network.NodeCount;
         Volts = new double[n];
-        Residual = new double[n];
-        Jacobian = new double[n * n];
+        nodal = new NodalSystem(n);
         BatteryEmf = new double[network.Batteries.Length];
         BatteryResistance = new double[network.Batteries.Length];
         BatteryChargeLimit = new double[network.Batteries.Length];
@@ -45,10 +45,10 @@ internal sealed class NetworkEquations
     public double[] Volts { get; }
 
     /// <summary>Amperes leaving each bus.</summary>
-    public double[] Residual { get; }
+    public double[] Residual => nodal.Residual;
 
     /// <summary>Row by row, siemens.</summary>
-    public double[] Jacobian { get; }
+    public double[] Jacobian => nodal.Jacobian;
 
     public double[] BatteryEmf { get; }
 
@@ -90,33 +90,8 @@ internal sealed class NetworkEquations
 
     private bool HasHeatPaths { get; }
 
-    /// <summary>Highest EMF or set-point of a working source; at least 1 V.</summary>
-    public double HighestSource
-    {
-        get
-        {
-            var highest = 1.0;
-            for (var i = 0; i < network.Batteries.Length; i++)
-            {
-                if (run.IsJoined(i))
-                    highest = Math.Max(highest, BatteryEmf[i]);
-            }
-
-            for (var i = 0; i < network.Alternators.Length; i++)
-            {
-                if (run.Generates(i))
-                    highest = Math.Max(highest, network.Alternators[i].Setpoint);
-            }
-
-            for (var i = 0; i < network.Chargers.Length; i++)
-            {
-                if (run.Charges(i))
-                    highest = Math.Max(highest, network.Chargers[i].Output);
-            }
-
-            return highest;
-        }
-    }
+    /// <summary>Highest EMF, set-point or output of a working source; at least 1 V.</summary>
+    public double HighestSource => Sources.Highest(network, run, BatteryEmf);
 
     /// <summary>Every live bus at the highest source: above every solution.</summary>
     public void SetHighStart()
@@ -179,20 +154,21 @@ internal sealed class NetworkEquations
     /// <summary>Fills residual, Jacobian and branch currents at the present voltages.</summary>
     public void Assemble()
     {
-        Array.Clear(Residual);
-        Array.Clear(Jacobian);
+        nodal.Clear();
         for (var i = 0; i < n; i++)
         {
-            var live = run.Energised[i];
-            Jacobian[(i * n) + i] = live ? GroundLeak : 1;
-            if (live)
-                Residual[i] = GroundLeak * Volts[i];
-            else
-                Volts[i] = 0;
+            if (run.Energised[i])
+            {
+                nodal.Add(i, new(GroundLeak * Volts[i], GroundLeak));
+                continue;
+            }
+
+            Volts[i] = 0;
+            nodal.Pin(i);
         }
 
         for (var i = network.FirstGround; i < n; i++)
-            Add(i, new(network.GroundSiemens[i - network.FirstGround] * Volts[i], network.GroundSiemens[i - network.FirstGround]));
+            nodal.Add(i, new(network.GroundSiemens[i - network.FirstGround] * Volts[i], network.GroundSiemens[i - network.FirstGround]));
         IsBeyondAnEnd = false;
         AddFeeds();
         AddBatteries();
@@ -215,57 +191,7 @@ internal sealed class NetworkEquations
         return run.CoilPulledIn[coil] ? compiled.Holding : compiled.PullingIn ?? compiled.Holding;
     }
 
-    /// <summary>Writes the full-power current of all constant-power loads at each bus.</summary>
-    public void PowerCurrents(double[] amperes)
-    {
-        Array.Clear(amperes);
-        for (var i = 0; i < network.Loads.Length; i++)
-        {
-            var load = network.Loads[i];
-            var demand = run.DemandOf(i);
-            if (demand.Law == LoadLaw.Power && run.LoadDraws(i) && run.Energised[load.Node])
-                amperes[load.Node] += BranchLaw.Load(demand, VoltsAcross(load), 1, 0).Amperes;
-        }
-
-        for (var i = 0; i < network.Chargers.Length; i++)
-        {
-            if (run.Charges(i))
-                amperes[network.Chargers[i].From] += ChargerWatts[i] / Volts[network.Chargers[i].From];
-        }
-    }
-
-    /// <summary>Whether a load's own conductors could not carry its full power at the present voltage.</summary>
-    public bool IsBeyondItsEnd(int load)
-    {
-        var demand = run.DemandOf(load);
-        return demand.Law == LoadLaw.Power && run.LoadDraws(load) && BranchLaw.IsBeyondTheEnd(demand.Value, LoadVolts(load), demand.Conductors);
-    }
-
-    /// <summary>Lowest voltage at which a constant-power load draws; positive infinity when none does.</summary>
-    public double LowestPowerVolts()
-    {
-        var lowest = double.PositiveInfinity;
-        for (var i = 0; i < network.Loads.Length; i++)
-        {
-            var load = network.Loads[i];
-            if (load.Law == LoadLaw.Power && run.LoadDraws(i) && run.Energised[load.Node])
-                lowest = Math.Min(lowest, Volts[load.Node]);
-        }
-
-        return lowest;
-    }
-
-    public int WorstBus()
-    {
-        var worst = 0;
-        for (var i = 1; i < n; i++)
-        {
-            if (Math.Abs(Residual[i]) > Math.Abs(Residual[worst]))
-                worst = i;
-        }
-
-        return worst;
-    }
+    public int WorstBus() => nodal.Worst();
 
     public double WorstResidual() => Residual[WorstBus()];
 
@@ -279,22 +205,10 @@ internal sealed class NetworkEquations
                 continue;
             var point = FeedPoint(feed, i, FeedVolts(feed));
             FeedAmperes[i] = point.Amperes;
-            AddBetween(feed.From, feed.To, point);
+            nodal.AddBetween(feed.From, feed.To, point);
             if (feed.Ground >= 0)
-                AddReturn(feed, point);
+                nodal.AddReturn(feed.From, feed.To, feed.Ground, point);
         }
-    }
-
-    /// <summary>The current of a feed comes back through its ground point, whose voltage opposes it.</summary>
-    private void AddReturn(CompiledFeed feed, BranchPoint point)
-    {
-        var g = feed.Ground;
-        Residual[g] -= point.Amperes;
-        Jacobian[(g * n) + g] += point.Siemens;
-        Jacobian[(g * n) + feed.From] -= point.Siemens;
-        Jacobian[(feed.From * n) + g] -= point.Siemens;
-        Jacobian[(g * n) + feed.To] += point.Siemens;
-        Jacobian[(feed.To * n) + g] += point.Siemens;
     }
 
     private BranchPoint FeedPoint(CompiledFeed feed, int index, double v)
@@ -326,7 +240,7 @@ internal sealed class NetworkEquations
                 continue;
             var point = BranchLaw.Battery(Volts[node], BatteryEmf[i], BatteryResistance[i], BatteryChargeLimit[i], run.BatteryExhausted[i]);
             BatteryAmperes[i] = -point.Amperes;
-            Add(node, point);
+            nodal.Add(node, point);
         }
     }
 
@@ -340,7 +254,7 @@ internal sealed class NetworkEquations
             var alternator = network.Alternators[i];
             var point = BranchLaw.Alternator(Volts[alternator.Node], alternator, run.LimitOf(i));
             AlternatorAmperes[i] = -point.Amperes;
-            Add(alternator.Node, point);
+            nodal.Add(alternator.Node, point);
         }
     }
 
@@ -354,9 +268,9 @@ internal sealed class NetworkEquations
                 continue;
             var output = BranchLaw.Charger(Volts[charger.To], charger);
             ChargerAmperes[i] = output.Amperes;
-            Add(charger.To, new(-output.Amperes, output.Siemens));
+            nodal.Add(charger.To, new(-output.Amperes, output.Siemens));
             var watts = ChargerWatts[i] * PowerShare;
-            Add(charger.From, BranchLaw.ConstantPower(watts, Volts[charger.From], 0));
+            nodal.Add(charger.From, BranchLaw.ConstantPower(watts, Volts[charger.From], 0));
             IsBeyondAnEnd |= BranchLaw.IsBeyondTheEnd(watts, Volts[charger.From], 0);
         }
     }
@@ -370,27 +284,11 @@ internal sealed class NetworkEquations
         if (demand.Law == LoadLaw.Power)
             IsBeyondAnEnd |= BranchLaw.IsBeyondTheEnd(demand.Value * PowerShare, v, demand.Conductors);
         if (load.Ground < 0)
-            Add(load.Node, point);
+            nodal.Add(load.Node, point);
         else
-            AddBetween(load.Node, load.Ground, point);
+            nodal.AddBetween(load.Node, load.Ground, point);
         return point.Amperes;
     }
 
     private double VoltsAcross(CompiledLoad load) => Volts[load.Node] - (load.Ground < 0 ? 0 : Volts[load.Ground]);
-
-    private void AddBetween(int from, int to, BranchPoint point)
-    {
-        Residual[from] += point.Amperes;
-        Residual[to] -= point.Amperes;
-        Jacobian[(from * n) + from] += point.Siemens;
-        Jacobian[(to * n) + to] += point.Siemens;
-        Jacobian[(from * n) + to] -= point.Siemens;
-        Jacobian[(to * n) + from] -= point.Siemens;
-    }
-
-    private void Add(int node, BranchPoint point)
-    {
-        Residual[node] += point.Amperes;
-        Jacobian[(node * n) + node] += point.Siemens;
-    }
 }

@@ -24,8 +24,8 @@ internal sealed class OperatingPointSolver
     private const double SmallestPowerStep = 1e-7;
 
     private readonly CompiledNetwork network;
-    private readonly RunState run;
     private readonly NetworkEquations equations;
+    private readonly CollapseProbe collapse;
     private readonly int n;
     private readonly double[] step;
     private readonly double[] factors;
@@ -37,15 +37,13 @@ internal sealed class OperatingPointSolver
     public OperatingPointSolver(CompiledNetwork network, RunState run)
     {
         this.network = network;
-        this.run = run;
         n = network.NodeCount;
         equations = new NetworkEquations(network, run);
         step = new double[n];
         factors = new double[n * n];
         before = new double[n];
         safe = new double[n];
-        CollapsedBuses = new bool[n];
-        CollapsedLoads = new bool[network.Loads.Length];
+        collapse = new CollapseProbe(network, run, equations);
         const double tinySaturation = 1e-6;
         mayFloat = network.Feeds.Any(feed => feed.Law == FeedLaw.IdealDiode
             || (feed.Junction is { } junction && junction.SaturationCurrent.Amperes < tinySaturation));
@@ -57,10 +55,10 @@ internal sealed class OperatingPointSolver
     public double[] Volts => equations.Volts;
 
     /// <summary>After a failed <see cref="TrySolve"/>: the buses whose voltage was falling away.</summary>
-    public bool[] CollapsedBuses { get; }
+    public bool[] CollapsedBuses => collapse.Buses;
 
     /// <summary>After a failed <see cref="TrySolve"/>: the loads whose own conductors cannot carry their power.</summary>
-    public bool[] CollapsedLoads { get; }
+    public bool[] CollapsedLoads => collapse.Loads;
 
     public int Solves { get; private set; }
 
@@ -134,7 +132,7 @@ internal sealed class OperatingPointSolver
                 if (TryDescend())
                     return true;
                 safe.CopyTo(equations.Volts, 0);
-                MarkCollapsed(reached);
+                collapse.Mark(reached);
                 return false;
             }
         }
@@ -154,7 +152,7 @@ internal sealed class OperatingPointSolver
         equations.Assemble();
         for (var i = 0; i < ColdIterations; i++)
         {
-            if (IsBalanced() && IsStable())
+            if (IsBalanced() && !equations.IsBeyondAnEnd && IsStable())
                 return true;
             FactorShifted();
             var largest = Direction();
@@ -162,7 +160,7 @@ internal sealed class OperatingPointSolver
             for (var b = 0; b < n; b++)
                 equations.Volts[b] += scale * step[b];
             equations.Assemble();
-            if (equations.LowestPowerVolts() < dead)
+            if (collapse.LowestPowerVolts() < dead)
                 return false;
         }
 
@@ -187,23 +185,6 @@ internal sealed class OperatingPointSolver
     {
         equations.Jacobian.CopyTo(factors, 0);
         return SmallLu.TryFactor(factors, n);
-    }
-
-    /// <summary>The buses that move most where the solution is about to vanish: those at half or more of the largest motion.</summary>
-    private void MarkCollapsed(double reached)
-    {
-        equations.PowerShare = reached;
-        equations.Assemble();
-        equations.Jacobian.CopyTo(factors, 0);
-        if (!SmallLu.TryFactor(factors, n))
-            throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
-        equations.PowerCurrents(step);
-        SmallLu.Solve(factors, step, n);
-        var largest = step.Max();
-        for (var i = 0; i < n; i++)
-            CollapsedBuses[i] = run.Energised[i] && step[i] >= largest / 2;
-        for (var i = 0; i < CollapsedLoads.Length; i++)
-            CollapsedLoads[i] = equations.IsBeyondItsEnd(i);
     }
 
     /// <param name="limit">Most iterations.</param>

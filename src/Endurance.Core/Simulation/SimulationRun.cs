@@ -26,6 +26,7 @@ internal sealed class SimulationRun
     private readonly SimulationOptions options;
     private readonly RunState run;
     private readonly Watches watches;
+    private readonly RunClock clock;
     private readonly Journal journal;
     private readonly StateLayout layout;
     private readonly OperatingPointSolver solver;
@@ -55,6 +56,7 @@ internal sealed class SimulationRun
         horizon = scenario.Horizon.Seconds;
         run = new RunState(network, scenario);
         watches = new Watches(network, TimelineCompiler.Compile(scenario, failureCase), TimelineCompiler.CompileWarnings(scenario));
+        clock = new RunClock(network, run, watches, horizon);
         journal = new Journal(network);
         layout = new StateLayout(network);
         solver = new OperatingPointSolver(network, run);
@@ -74,7 +76,7 @@ internal sealed class SimulationRun
         keptVolts = new double[network.NodeCount];
     }
 
-    public bool IsFinished => t >= horizon || (!run.AnySource() && !IsAnythingToCome());
+    public bool IsFinished => t >= horizon || (!run.AnySource() && !clock.IsAnythingToCome(y));
 
     public void Begin()
     {
@@ -89,7 +91,7 @@ internal sealed class SimulationRun
     /// <summary>One step of integration, and whatever comes due at its end.</summary>
     public void Advance()
     {
-        var limit = NextDue() - t;
+        var limit = clock.NextDue(t) - t;
         var h = Math.Min(Math.Min(suggested, limit), ToNextKnot());
         system.StagesDue = 0;
         system.Stage = 0;
@@ -148,25 +150,6 @@ internal sealed class SimulationRun
         Restart();
     }
 
-    /// <summary>A timed step, or a battery whose bound well will refill the available one.</summary>
-    private bool IsAnythingToCome()
-    {
-        foreach (var step in watches.Steps)
-        {
-            if (step.IsTimed && !step.IsSpent && double.IsFinite(step.Due))
-                return true;
-        }
-
-        for (var i = 0; i < network.Batteries.Length; i++)
-        {
-            var battery = network.Batteries[i];
-            if (battery.IsKinetic && run.IsJoined(i) && battery.Charge(y) > battery.RevivedCharge)
-                return true;
-        }
-
-        return false;
-    }
-
     /// <summary>Prepares the first rates of the next step after a jump.</summary>
     private void Restart()
     {
@@ -217,37 +200,6 @@ internal sealed class SimulationRun
         }
 
         return shortest;
-    }
-
-    /// <summary>Seconds of the next thing that comes by the clock.</summary>
-    private double NextDue()
-    {
-        var next = horizon;
-        foreach (var step in watches.Steps)
-        {
-            if (!step.IsSpent)
-                next = Math.Min(next, step.Due);
-        }
-
-        foreach (var due in watches.RestartDue)
-        {
-            if (due < next)
-                next = due;
-        }
-
-        foreach (var warning in watches.Warnings)
-        {
-            if (!warning.IsSilent)
-                next = Math.Min(next, warning.Due);
-        }
-
-        foreach (var until in run.InrushUntil)
-        {
-            if (until < next)
-                next = until;
-        }
-
-        return Math.Max(next, t);
     }
 
     /// <summary>Records the trace inside the step just taken, and leaves the solver as it was.</summary>
