@@ -31,6 +31,7 @@ internal sealed class OperatingPointSolver
     private readonly double[] factors;
     private readonly double[] before;
     private readonly double[] safe;
+    private readonly double[] descent;
     private readonly bool mayFloat;
     private bool warm;
 
@@ -44,6 +45,7 @@ internal sealed class OperatingPointSolver
         factors = new double[n * n];
         before = new double[n];
         safe = new double[n];
+        descent = new double[n];
         CollapsedBuses = new bool[n];
         const double tinySaturation = 1e-6;
         mayFloat = network.Feeds.Any(feed => feed.Law == FeedLaw.IdealDiode
@@ -147,17 +149,18 @@ internal sealed class OperatingPointSolver
         const double largestFall = 0.25;
         const double dead = 0.1;
         equations.PowerShare = 1;
-        equations.Assemble();
         for (var i = 0; i < ColdIterations; i++)
         {
-            if (IsBalanced() && IsStable())
+            equations.Volts.CopyTo(descent, 0);
+            if (Newton(WarmIterations) && IsStable())
                 return true;
+            descent.CopyTo(equations.Volts, 0);
+            equations.Assemble();
             FactorShifted();
             var largest = Direction();
             var scale = largest > largestFall ? largestFall / largest : 1;
             for (var b = 0; b < n; b++)
                 equations.Volts[b] += scale * step[b];
-            equations.Assemble();
             if (equations.LowestPowerVolts() < dead)
                 return false;
         }
