@@ -31,6 +31,7 @@ internal sealed class OperatingPointSolver
     private readonly double[] factors;
     private readonly double[] before;
     private readonly double[] safe;
+    private readonly double[] descent;
     private readonly bool mayFloat;
     private bool warm;
 
@@ -44,6 +45,7 @@ internal sealed class OperatingPointSolver
         before = new double[n];
         safe = new double[n];
         collapse = new CollapseProbe(network, run, equations);
+        descent = new double[n];
         const double tinySaturation = 1e-6;
         mayFloat = network.Feeds.Any(feed => feed.Law == FeedLaw.IdealDiode
             || (feed.Junction is { } junction && junction.SaturationCurrent.Amperes < tinySaturation));
@@ -149,17 +151,18 @@ internal sealed class OperatingPointSolver
         const double largestFall = 0.25;
         const double dead = 0.1;
         equations.PowerShare = 1;
-        equations.Assemble();
         for (var i = 0; i < ColdIterations; i++)
         {
-            if (IsBalanced() && !equations.IsBeyondAnEnd && IsStable())
+            equations.Volts.CopyTo(descent, 0);
+            if (Newton(WarmIterations) && IsStable())
                 return true;
+            descent.CopyTo(equations.Volts, 0);
+            equations.Assemble();
             FactorShifted();
             var largest = Direction();
             var scale = largest > largestFall ? largestFall / largest : 1;
             for (var b = 0; b < n; b++)
                 equations.Volts[b] += scale * step[b];
-            equations.Assemble();
             if (collapse.LowestPowerVolts() < dead)
                 return false;
         }
@@ -170,8 +173,8 @@ internal sealed class OperatingPointSolver
     /// <summary>Factors the Jacobian with as much conductance to ground on every bus as makes its pivots positive.</summary>
     private void FactorShifted()
     {
-        const double first = 1e-3;
-        for (var shift = 0.0; ; shift = shift == 0 ? first : 4 * shift)
+        const double first = 1e-3, last = 1e12;
+        for (var shift = 0.0; shift < last; shift = shift == 0 ? first : 4 * shift)
         {
             equations.Jacobian.CopyTo(factors, 0);
             for (var i = 0; i < n; i++)
@@ -179,6 +182,8 @@ internal sealed class OperatingPointSolver
             if (SmallLu.TryFactor(factors, n))
                 return;
         }
+
+        throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
     }
 
     private bool IsStable()
