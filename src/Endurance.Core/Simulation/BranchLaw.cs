@@ -54,11 +54,12 @@ internal static class BranchLaw
                 var point = ConstantPower(load.Value * powerShare, v);
                 return new(point.Amperes + (load.Value * standIn * v), point.Siemens + (load.Value * standIn));
             default:
-                if (v >= load.Knee)
-                    return new(load.Value, 0);
-                return v > 0 ? new(load.Value * v / load.Knee, load.Value / load.Knee) : default;
+                return ConstantCurrent(load.Value, v, load.Knee);
         }
     }
+
+    /// <summary>A constant-power load held at one current; as any constant current it falls to zero at last, so that a solution exists.</summary>
+    public static BranchPoint Standing(double amperes, double v) => ConstantCurrent(amperes, v, CompiledLoad.LowestConstantCurrentVolts);
 
     /// <summary>Current out of a bus into a battery: negative when it discharges.</summary>
     public static BranchPoint Battery(double v, double emf, double resistance, double chargeLimit, bool exhausted)
@@ -76,6 +77,13 @@ internal static class BranchLaw
         if (given < 0)
             return default;
         return given >= alternator.Limit ? new(-alternator.Limit, 0) : new(-given, 1 / alternator.Droop);
+    }
+
+    private static BranchPoint ConstantCurrent(double amperes, double v, double knee)
+    {
+        if (v >= knee)
+            return new(amperes, 0);
+        return v > 0 ? new(amperes * v / knee, amperes / knee) : default;
     }
 
     private static BranchPoint ConstantPower(double watts, double v)

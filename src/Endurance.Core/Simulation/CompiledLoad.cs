@@ -15,7 +15,7 @@ internal enum LoadLaw
 internal sealed class CompiledLoad
 {
     /// <summary>Volts below which a constant current falls to zero, unless the minimum is lower still.</summary>
-    private const double LowestConstantCurrentVolts = 1;
+    public const double LowestConstantCurrentVolts = 1;
 
     public CompiledLoad(string name, int node, Demand demand, double duty, Voltage? minimum)
     {

@@ -12,6 +12,8 @@ internal sealed class NetworkEquations
     private readonly RunState run;
     private readonly int n;
     private readonly JunctionState[] junctions;
+    private readonly double[] standing;
+    private bool stands;
 
     /// <summary>Siemens of the resistor per watt of a constant-power load at share 0.</summary>
     private double siemensPerWatt;
@@ -32,6 +34,7 @@ internal sealed class NetworkEquations
         FeedAmperes = new double[network.Feeds.Length];
         LoadAmperes = new double[network.Loads.Length];
         CoilAmperes = new double[network.Coils.Length];
+        standing = new double[network.Loads.Length];
         junctions = [.. network.Feeds.Select(feed => new JunctionState(feed, network.Ambient))];
         HasHeatPaths = junctions.Any(junction => junction.MovesWithHeat);
     }
@@ -151,9 +154,9 @@ internal sealed class NetworkEquations
         AddBatteries();
         AddAlternators();
         for (var i = 0; i < network.Loads.Length; i++)
-            LoadAmperes[i] = run.LoadDraws(i) ? AddToGround(network.Loads[i]) : 0;
+            LoadAmperes[i] = run.LoadDraws(i) ? AddLoad(i) : 0;
         for (var i = 0; i < network.Coils.Length; i++)
-            CoilAmperes[i] = run.ContactorClosed[network.CoilFeeds[i]] ? AddToGround(network.Coils[i]) : 0;
+            CoilAmperes[i] = run.ContactorClosed[network.CoilFeeds[i]] ? AddToGround(network.Coils[i], LawOf(network.Coils[i])) : 0;
     }
 
     /// <summary>Writes the full-power current of all constant-power loads at each bus.</summary>
@@ -166,6 +169,29 @@ internal sealed class NetworkEquations
             if (load.Law == LoadLaw.Power && run.LoadDraws(i) && run.Energised[load.Node])
                 amperes[load.Node] += BranchLaw.Load(load, Volts[load.Node], 1, 0).Amperes;
         }
+    }
+
+    /// <summary>Holds every constant-power load at the current it draws at the present voltages, until <see cref="ReleasePower"/>.</summary>
+    public void HoldPower()
+    {
+        for (var i = 0; i < network.Loads.Length; i++)
+            standing[i] = network.Loads[i].Law == LoadLaw.Power ? BranchLaw.Load(network.Loads[i], Volts[network.Loads[i].Node], PowerShare, 0).Amperes : 0;
+        stands = true;
+    }
+
+    public void ReleasePower() => stands = false;
+
+    /// <summary>Whether the bus of a constant-power load has fallen below every voltage of use.</summary>
+    public bool HasRunAway()
+    {
+        for (var i = 0; i < network.Loads.Length; i++)
+        {
+            var load = network.Loads[i];
+            if (load.Law == LoadLaw.Power && run.LoadDraws(i) && run.Energised[load.Node] && !(Volts[load.Node] > CompiledLoad.LowestConstantCurrentVolts))
+                return true;
+        }
+
+        return false;
     }
 
     public int WorstBus()
@@ -249,11 +275,18 @@ internal sealed class NetworkEquations
         }
     }
 
-    private double AddToGround(CompiledLoad load)
+    private double AddLoad(int index)
+    {
+        var load = network.Loads[index];
+        return AddToGround(load, stands && load.Law == LoadLaw.Power ? BranchLaw.Standing(standing[index], Volts[load.Node]) : LawOf(load));
+    }
+
+    private BranchPoint LawOf(CompiledLoad load) => BranchLaw.Load(load, Volts[load.Node], PowerShare, (1 - PowerShare) * siemensPerWatt);
+
+    private double AddToGround(CompiledLoad load, BranchPoint point)
     {
         if (!run.Energised[load.Node])
             return 0;
-        var point = BranchLaw.Load(load, Volts[load.Node], PowerShare, (1 - PowerShare) * siemensPerWatt);
         Add(load.Node, point);
         return point.Amperes;
     }

@@ -31,6 +31,7 @@ internal sealed class OperatingPointSolver
     private readonly double[] factors;
     private readonly double[] before;
     private readonly double[] safe;
+    private readonly VoltageFall fall;
     private readonly bool mayFloat;
     private bool warm;
 
@@ -44,6 +45,7 @@ internal sealed class OperatingPointSolver
         factors = new double[n * n];
         before = new double[n];
         safe = new double[n];
+        fall = new VoltageFall(equations);
         CollapsedBuses = new bool[n];
         const double tinySaturation = 1e-6;
         mayFloat = network.Feeds.Any(feed => feed.Law == FeedLaw.IdealDiode
@@ -127,12 +129,39 @@ internal sealed class OperatingPointSolver
             increment /= 2;
             if (increment < SmallestPowerStep)
             {
+                if (TryFalling())
+                    return true;
+                safe.CopyTo(equations.Volts, 0);
                 MarkCollapsed(reached);
                 return false;
             }
         }
 
         return true;
+    }
+
+    /// <summary>Below the point where the first solution vanishes there can be another, as when an overloaded alternator lets a battery come in.</summary>
+    private bool TryFalling()
+    {
+        const int rounds = 200;
+        equations.PowerShare = 1;
+        fall.Begin(safe);
+        for (var round = 0; round < rounds; round++)
+        {
+            equations.HoldPower();
+            var found = Newton(ColdIterations, settle: true);
+            equations.ReleasePower();
+            if (!found)
+                return false;
+            fall.Lengthen();
+            if (Newton(WarmIterations) && IsStable() && !equations.HasRunAway())
+                return true;
+            fall.Resume();
+            if (equations.HasRunAway())
+                return false;
+        }
+
+        return false;
     }
 
     private bool IsStable()
