@@ -29,6 +29,9 @@ public sealed record BatteryFitResult
     /// <summary>Given or taken from steps; otherwise the EMF table holds the drop of the measured currents.</summary>
     public required bool IsResistanceKnown { get; init; }
 
+    /// <summary>Taken from steps; a given one goes before.</summary>
+    public required bool IsResistanceMeasured { get; init; }
+
     /// <summary>What a scenario gets: the exponent is at least 1.</summary>
     public required Battery Written { get; init; }
 

@@ -48,6 +48,7 @@ public static class BatteryFitStudy
             Steps = steps,
             Resistance = resistance,
             IsResistanceKnown = known is not null,
+            IsResistanceMeasured = known is not null && options.Resistance is null,
             Written = written,
             Health = options.Rated is { } rated ? law.HealthAgainst(rated) : null,
             Tests = CapacityTests.Of(found.Runs, options, choice, law.Exponent.Value),

@@ -42,7 +42,8 @@ internal static class CurrentSteps
                 steps.Add((amperes, -volts));
         }
 
-        return new StepResistance(Slope(steps), steps.Count, lagging, tooCoarse);
+        // Where most steps lag, the few that seem to follow do so by chance.
+        return new StepResistance(steps.Count > lagging ? Slope(steps) : null, steps.Count, lagging, tooCoarse);
     }
 
     /// <summary>Largest movement of the voltage just before and just after a step; <see langword="null"/>: the rows do not show it.</summary>

@@ -13,8 +13,11 @@ public sealed record LifetimeLaw
 
     public required FittedValue Exponent { get; init; }
 
-    /// <summary>Whether the exponent came out of the log; otherwise it was given, or is 1 for want of anything better.</summary>
+    /// <summary>Whether the exponent came out of the log.</summary>
     public required bool IsExponentMeasured { get; init; }
+
+    /// <summary>Whether the exponent was known from elsewhere; neither measured nor given it is 1, for want of anything better.</summary>
+    public required bool IsExponentGiven { get; init; }
 
     /// <summary>Covariance of ln(hours) and the exponent; zero when either has no standard error.</summary>
     internal double Covariance { get; init; }

@@ -30,6 +30,7 @@ internal static class LifetimeLawFit
             PivotHours = new FittedValue(hours, hours * fit[0].StandardError),
             Exponent = isMeasured ? fit[1] : new FittedValue(given ?? 1, null),
             IsExponentMeasured = isMeasured,
+            IsExponentGiven = given is not null,
             Covariance = isMeasured ? fit.Covariance?[0, 1] ?? 0 : 0,
         };
     }
