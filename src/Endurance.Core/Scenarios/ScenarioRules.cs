@@ -14,14 +14,15 @@ public static class ScenarioRules
         var diodes = namedDiodes.IsDefault
             ? [.. scenario.Feeds.Where(feed => feed.DiodeName is not null).Select(feed => feed.DiodeName!).Distinct(StringComparer.Ordinal)]
             : namedDiodes;
+        ImmutableArray<RuleFinding> references = [.. ReferenceRules.Check(scenario)];
         return
         [
             .. NameRules.Check(scenario, diodes),
-            .. ReferenceRules.Check(scenario),
+            .. references,
             .. TimelineRules.Check(scenario),
             .. RequirementRules.Check(scenario),
             .. PlausibilityRules.Check(scenario),
-            .. FeedingRules.Check(scenario),
+            .. references.IsEmpty ? FeedingRules.Check(scenario) : [], // a misspelt bus would look unfed
         ];
     }
 }

@@ -24,7 +24,7 @@ internal sealed class CaseBinder(ImmutableArray<Load> loads)
             case SequenceNode steps:
                 return [.. steps.Items.Select((step, index) => Step(reader, step, index)).OfType<TimelineStep>()];
             case var other:
-                reader.Reading.WrongShape(other, reader.PlaceOf("timeline"), "timeline", "a list of " + StepForm);
+                reader.Reading.WrongShape(other, reader.PlaceOf("timeline"), "`timeline`", "a list of " + StepForm);
                 return [];
         }
     }

@@ -13,10 +13,10 @@ internal static class ContactBinder
     {
         if (!owner.Has("contactor"))
             return null;
-        if (State(owner, "contactor") is { } closed)
+        if (owner.Find("contactor") is ScalarNode { IsNull: false })
         {
             owner.Reading.Assume(feed, "contactor without coil current or contact resistance");
-            return new Contactor { IsClosed = closed };
+            return new Contactor { IsClosed = owner.Either("contactor", "closed", "open") ?? true };
         }
 
         if (owner.Mapping("contactor", FeedKeys.Contactor) is not { } reader)
@@ -40,10 +40,10 @@ internal static class ContactBinder
     {
         if (!owner.Has("switch"))
             return null;
-        if (State(owner, "switch") is { } closed)
+        if (owner.Find("switch") is ScalarNode { IsNull: false })
         {
             owner.Reading.Assume(feed, "switch contact resistance 0");
-            return new Switch { IsClosed = closed };
+            return new Switch { IsClosed = owner.Either("switch", "closed", "open") ?? true };
         }
 
         if (owner.Mapping("switch", FeedKeys.Switch) is not { } reader)
@@ -77,8 +77,6 @@ internal static class ContactBinder
             IsClosed = kind == ProtectionKind.Fuse || (reader.Either("state", "closed", "open") ?? true),
         };
     }
-
-    private static bool? State(MappingReader owner, string key) => owner.Find(key) is ScalarNode { IsNull: false } ? owner.Either(key, "closed", "open") : null;
 
     private static Demand? Coil(MappingReader reader)
     {

@@ -29,7 +29,7 @@ internal static class LoadBinder
         Minimum = reader.Voltage("minimum"),
         Restart = reader.Voltage("restart"),
         StartUp = Duration.FromSeconds(reader.Quantity("start_up") ?? 0),
-        IsEssential = reader.Either("essential", "true", "false") ?? false,
+        IsEssential = reader.Either("essential", "true", "false") ?? reader.Has("essential"),
         IsOn = reader.Either("state", "on", "off") ?? true,
     };
 

@@ -89,7 +89,7 @@ internal sealed class MappingReader
             return true;
         if (!string.Equals(word, no, StringComparison.Ordinal))
             Error("unknown-word", key, $"`{key}` is {Quoted.Of(word)}", $"{yes} or {no}", NearestName.Find(word, [yes, no]));
-        return false;
+        return string.Equals(word, no, StringComparison.Ordinal) ? false : null;
     }
 
     /// <summary>A mapping inside; <see langword="null"/> when absent or faulty.</summary>
@@ -102,7 +102,7 @@ internal sealed class MappingReader
         if (entry.Value is ScalarNode { IsNull: true })
             Reading.Diagnostics.Error("missing-value", entry.Key.Span, $"`{key}` has no value", Known(key).Form);
         else
-            Reading.WrongShape(entry.Value, PlaceOf(key), key, Known(key).Form);
+            Reading.WrongShape(entry.Value, PlaceOf(key), $"`{key}`", Known(key).Form);
         return null;
     }
 

@@ -26,7 +26,7 @@ internal static class NamedParts
             else if (entry.Value is ScalarNode { IsNull: true })
                 yield return (name, new MappingReader(top.Reading, new MappingNode(entry.Value.Span, []), section, $"the {kind} {Quoted.Of(name)}", entry.Key.Span));
             else
-                top.Reading.WrongShape(entry.Value, entry.Key.Span, Quoted.Shortened(name), $"keys of {section.Kind}: {section.Listed}");
+                top.Reading.WrongShape(entry.Value, entry.Key.Span, Quoted.Of(name), $"keys of {section.Kind}: {section.Listed}");
         }
     }
 
@@ -39,7 +39,7 @@ internal static class NamedParts
             case MappingNode mapping:
                 return mapping.Entries;
             case var other:
-                top.Reading.WrongShape(other, top.PlaceOf(key), key, top.Known(key).Form);
+                top.Reading.WrongShape(other, top.PlaceOf(key), $"`{key}`", top.Known(key).Form);
                 return [];
         }
     }

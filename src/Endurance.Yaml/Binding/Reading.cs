@@ -42,14 +42,14 @@ internal sealed class Reading(ScenarioDocument document, DiagnosticList diagnost
         if (node is ScalarNode)
             Diagnostics.Error("missing-value", place, $"`{key}` has no value", form);
         else
-            WrongShape(node, place, key, form);
+            WrongShape(node, place, $"`{key}`", form);
         return null;
     }
 
-    public void WrongShape(DocumentNode node, SourceSpan place, string key, string form)
+    public void WrongShape(DocumentNode node, SourceSpan place, string what, string form)
     {
         if (node is not RefusedNode)
-            Diagnostics.Error("wrong-shape", place, $"`{key}` is {node.Shape}", form);
+            Diagnostics.Error("wrong-shape", place, $"{what} is {node.Shape}", form);
     }
 
     // Escapes in quotes can spell what the text itself may not hold; direction marks could reorder a report.

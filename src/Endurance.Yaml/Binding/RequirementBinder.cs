@@ -23,7 +23,7 @@ internal sealed class RequirementBinder(ImmutableArray<Load> loads)
             case SequenceNode list:
                 return [.. list.Items.Select((item, index) => Requirement(top, item, index))];
             case var other:
-                top.Reading.WrongShape(other, top.PlaceOf("requirements"), "requirements", Form);
+                top.Reading.WrongShape(other, top.PlaceOf("requirements"), "`requirements`", Form);
                 return [];
         }
     }
@@ -45,12 +45,13 @@ internal sealed class RequirementBinder(ImmutableArray<Load> loads)
         if (reader.Text("dips") is { } dips && !string.Equals(dips, "allowed", StringComparison.Ordinal))
             reader.Error("unknown-word", "dips", $"`dips` is {Quoted.Of(dips)}", "allowed; leave it out and a dip counts as a loss", NearestName.Find(dips, ["allowed"]));
         var names = reader.Has("loads") ? NameList.Of(reader, "loads") : [];
+        ImmutableArray<string> none = reader.Has("bus") ? [] : [MappingReader.NoName];
         return new Requirement
         {
             Case = reader.Text("case"),
-            Loads = reader.Has("loads") ? Spelt(names) : [MappingReader.NoName],
+            Loads = reader.Has("loads") ? Spelt(names) : none,
             LoadsLabel = names.IsEmpty ? null : string.Join(", ", names),
-            Bus = reader.Text("bus"),
+            Bus = reader.Has("bus") ? reader.RequiredText("bus") : null,
             Endure = Duration.FromSeconds(reader.Quantity("endure") ?? 0),
             DipsAllowed = reader.Has("dips"),
         };

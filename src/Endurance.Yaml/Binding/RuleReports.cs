@@ -15,6 +15,8 @@ internal static class RuleReports
         {
             // What follows from a value that was already refused says nothing new.
             var place = document.PlaceOf(finding.Part);
+            if (diagnostics.HasErrors && finding.Code is "no-failure-cases")
+                continue;
             if (diagnostics.HasErrorAt(place) || finding.Value.Contains(MappingReader.NoName, StringComparison.Ordinal))
                 continue;
             var severity = finding.Severity == Severity.Error ? Severity.Error : Severity.Warning;

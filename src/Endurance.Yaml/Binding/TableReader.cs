@@ -23,7 +23,7 @@ internal static class TableReader
             if (mapping.Find(key) is ScalarNode { IsNull: true })
                 mapping.Error("missing-value", key, $"`{key}` has no value", form);
             else if (mapping.Find(key) is { } other)
-                mapping.Reading.WrongShape(other, mapping.PlaceOf(key), key, form);
+                mapping.Reading.WrongShape(other, mapping.PlaceOf(key), $"`{key}`", form);
             return null;
         }
 
@@ -66,7 +66,8 @@ internal static class TableReader
     {
         if (item is not SequenceNode { Items: [var first, var second] })
         {
-            reading.WrongShape(item, item.Span, key, $"pairs such as [{x.Example}, {y.Example}]");
+            if (item is not RefusedNode)
+                reading.Diagnostics.Error("wrong-shape", item.Span, $"a row of `{key}` is not a pair", $"pairs such as [{x.Example}, {y.Example}]");
             return null;
         }
 

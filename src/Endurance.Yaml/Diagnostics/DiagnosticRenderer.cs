@@ -10,6 +10,7 @@ public static class DiagnosticRenderer
 {
     private const int WidestLine = 160;
     private const int ShownBefore = 60;
+    private const int WidestMark = 60;
 
     /// <summary>Each diagnostic with its line and what was expected, a blank line between them; lines end with a line feed.</summary>
     public static string Render(IEnumerable<Diagnostic> diagnostics) => string.Join('\n', diagnostics.Select(Render));
@@ -44,7 +45,7 @@ public static class DiagnosticRenderer
         var marked = Printable(line[start..Math.Clamp(end, start, to)]);
         var after = Printable(line[Math.Clamp(end, start, to)..to]) + (to < line.Length ? "…" : "");
         text.Append(margin).Append(before).Append(marked).Append(after).Append('\n');
-        text.Append(' ', margin.Length - 2).Append("| ").Append(' ', before.Length).Append('^', Math.Max(1, marked.Length)).Append('\n');
+        text.Append(' ', margin.Length - 2).Append("| ").Append(' ', before.Length).Append('^', Math.Clamp(marked.Length, 1, WidestMark)).Append('\n');
     }
 
     private static (int From, int To) Window(int length, int start)

@@ -14,6 +14,9 @@ internal sealed class DocumentParser
     private readonly DiagnosticList _diagnostics;
     private readonly Parser _parser;
 
+    // Where the outermost [ or { now open begins: the scanner runs ahead, so that inner ones are less sure.
+    private Mark? _openFlow;
+
     private DocumentParser(SourceText source, DiagnosticList diagnostics)
     {
         _source = source;
@@ -92,6 +95,7 @@ internal sealed class DocumentParser
 
     private SequenceNode ParseSequence(SequenceStart start, int depth)
     {
+        var opens = Open(start.Style == SequenceStyle.Flow, start.Start);
         var items = ImmutableArray.CreateBuilder<DocumentNode>();
         while (MoveNext() is not SequenceEnd)
         {
@@ -102,11 +106,13 @@ internal sealed class DocumentParser
                 items.Add(item);
         }
 
+        Close(opens);
         return new SequenceNode(SpanOf(start.Start, Event.End), items.ToImmutable());
     }
 
     private MappingNode ParseMapping(MappingStart start, int depth)
     {
+        var opens = Open(start.Style == MappingStyle.Flow, start.Start);
         var entries = ImmutableArray.CreateBuilder<MappingEntry>();
         var first = new Dictionary<string, SourceSpan>(StringComparer.Ordinal);
         while (MoveNext() is not MappingEnd)
@@ -129,8 +135,19 @@ internal sealed class DocumentParser
                 _diagnostics.Error("duplicate-key", name.Span, $"{Quoted.Of(name.Value)} is written twice; the first is on line {first[name.Value].Line}, column {first[name.Value].Column}", "each key once");
         }
 
+        Close(opens);
         return new MappingNode(SpanOf(start.Start, Event.End), entries.ToImmutable());
     }
+
+    private bool Open(bool isFlow, Mark start)
+    {
+        if (!isFlow || _openFlow is not null)
+            return false;
+        _openFlow = start;
+        return true;
+    }
+
+    private void Close(bool opens) => _openFlow = opens ? null : _openFlow;
 
     private ScalarNode ScalarOf(Scalar scalar)
     {
@@ -174,17 +191,29 @@ internal sealed class DocumentParser
         }
         catch (YamlException fault)
         {
-            _diagnostics.Error("yaml-syntax", SpanOf(fault.Start, fault.End), "this is not valid YAML: " + YamlFault.InWords(fault.Message), null);
+            if (!(YamlFault.IsUnclosed(fault.Message) && ReportUnclosed()))
+                _diagnostics.Error("yaml-syntax", SpanOf(fault.Start, fault.End), "this is not valid YAML: " + YamlFault.InWords(fault.Message), null);
             throw new ScanEndedException();
         }
         catch (Exception fault) when (fault is ArgumentException or InvalidOperationException or FormatException or OverflowException or IndexOutOfRangeException)
         {
-            // The scanner lets a few malformed escapes through to the runtime; to a user they are one more syntax error.
+            // The scanner itself trips over a few malformed texts; to a user they are one more syntax error.
             var end = _parser.Current?.End ?? Mark.Empty;
-            _diagnostics.Error("yaml-syntax", SpanOf(end, end), "this is not valid YAML after this point", null);
+            if (!ReportUnclosed())
+                _diagnostics.Error("yaml-syntax", SpanOf(end, end), "this is not valid YAML after this point", null);
         }
 
         throw new ScanEndedException();
+    }
+
+    private bool ReportUnclosed()
+    {
+        if (_openFlow is not { } open)
+            return false;
+        var span = SpanOf(open, open);
+        var bracket = _source.Line(span.Line)[span.Column - 1];
+        _diagnostics.Error("yaml-syntax", span, $"this is not valid YAML: what `{bracket}` opens here is not closed, or a comma is missing in it", $"a `{(bracket == '[' ? ']' : '}')}` for each `{bracket}`");
+        return true;
     }
 
     private SourceSpan SpanOf(Mark start, Mark end)

@@ -10,7 +10,7 @@ internal sealed record ScenarioDocument(SourceText Source, MappingNode Root)
     public SourceSpan PlaceOf(string path)
     {
         DocumentNode node = Root;
-        var place = Root.Span;
+        var place = Root.Entries.IsEmpty ? Root.Span : Root.Entries[0].Key.Span;
         var rest = path;
         while (rest.Length > 0)
         {

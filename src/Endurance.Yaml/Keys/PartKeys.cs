@@ -16,7 +16,7 @@ internal static class PartKeys
     [
         Required("bus", BusForm),
         RequiredQuantity("capacity", QuantityRange.Above(Dimension.Charge, "Ah", 0, 10_000, "18 Ah")),
-        RequiredQuantity("rate", QuantityRange.Above(Dimension.Time, "h", 0, 1000, "20 h")),
+        RequiredQuantity("rate", QuantityRange.Above(Dimension.Time, "h", 0, 1000, "20 h")) with { Form = "the time of discharge at which the capacity was rated, such as 20 h" },
         RequiredQuantity("peukert", Limits.Number(1, 3, "1.15")),
         Required("resistance", "a resistance such as 9 mohm, or a table over charge such as [[0 %, 30 mohm], [100 %, 12 mohm]]"),
         Required("emf", "a table over charge such as [[0 %, 11.0 V], [50 %, 12.3 V], [100 %, 12.85 V]]"),

@@ -7,7 +7,7 @@ internal static class ScenarioKeys
 {
     public static readonly Section Scenario = new("the scenario",
     [
-        Required("endurance", "endurance: 1"),
+        Required("endurance", "1"),
         Text("title", "a line of text"),
         Required("system", "14 V or 28 V"),
         Quantity("ambient", Limits.Celsius(-80, 100, "10 degC")),

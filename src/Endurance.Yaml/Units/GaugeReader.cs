@@ -20,7 +20,7 @@ internal static class GaugeReader
         if (size.EndsWith("/0", StringComparison.Ordinal))
             return size[..^2] is [>= '1' and <= '4'] zeros ? new WireGauge(1 - (zeros[0] - '0')) : null;
         var isNumber = int.TryParse(size, NumberStyles.None, CultureInfo.InvariantCulture, out var number);
-        return isNumber && number <= 40 && (number == 0 || size[0] != '0') ? new WireGauge(number) : null;
+        return isNumber && number <= 40 && (size is "0" || size[0] != '0') ? new WireGauge(number) : null;
     }
 
     /// <summary>The gauges of the wire table, as a message lists them.</summary>

@@ -25,6 +25,8 @@ internal static class QuantityReader
                 : QuantityReading.Wrong("unexpected-unit", $"{Quoted.Of(text)} is not a bare number", $"{range.Dimension.Name} without a unit, such as {range.Example}");
         }
 
+        if (unit.Any(char.IsAsciiDigit))
+            return NoNumber(text, range);
         if (unit.Length == 0)
             return QuantityReading.Wrong("missing-unit", $"{Quoted.Of(text)} has no unit", Expected(range));
         return range.Dimension.Find(unit) is { } known
@@ -73,11 +75,19 @@ internal static class QuantityReader
     {
         var si = unit.ToSi(double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture));
         if (!double.IsFinite(si))
-            return QuantityReading.Wrong("number-not-finite", $"{Quoted.Of(text)} is too large for a number", $"{range.Dimension.Name}, {range.InWords}");
+            return QuantityReading.Wrong("number-not-finite", $"{Quoted.Of(text)} is too large for a number", $"{range.Dimension.Name} {range.InWords}");
         if (range.Contains(si))
             return QuantityReading.Of(si);
-        var side = range.IsAboveMost(si) ? "too large" : "too small";
-        return QuantityReading.Wrong("out-of-range", $"{Quoted.Of(text)} is {side}", $"{range.Dimension.Name}, {range.InWords}");
+        return QuantityReading.Wrong("out-of-range", $"{Quoted.Of(text)} is {Side(si, range)}", $"{range.Dimension.Name} {range.InWords}");
+    }
+
+    private static string Side(double si, QuantityRange range)
+    {
+        if (range.IsAboveMost(si))
+            return "too large";
+        if (range.Least < 0 || range.Dimension == Dimension.Temperature)
+            return "too small";
+        return si switch { 0 => "zero", < 0 => "negative", _ => "too small" };
     }
 
     private static QuantityReading NoNumber(string text, QuantityRange range)

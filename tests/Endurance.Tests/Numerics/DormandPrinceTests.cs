@@ -81,7 +81,7 @@ public sealed class DormandPrinceTests
     public void TryStep_ComponentNotControlled_LeavesTheErrorAlone()
     {
         var equation = new Equation((t, _) => Math.Sin(50 * t));
-        var method = new DormandPrince(1, 0);
+        var method = new DormandPrince(1, []);
 
         Assert.Equal(0, method.TryStep(equation, 0, [0], 1, 1e-12));
     }
@@ -112,7 +112,7 @@ public sealed class DormandPrinceTests
 
     private static DormandPrince Begin(Equation equation, double t, double y)
     {
-        var method = new DormandPrince(1, 1);
+        var method = new DormandPrince(1, [1]);
         equation.TryEvaluate(t, [y], method.FirstRates);
         return method;
     }

@@ -53,7 +53,7 @@ internal sealed class ActionTargets
     private RuleFinding UnknownTarget(string path, string target, ImmutableArray<string> kinds)
     {
         ImmutableArray<string> known = [.. _parts.Where(part => kinds.Contains(part.Kind, StringComparer.Ordinal)).Select(part => part.Name)];
-        return ReferenceRules.Unknown(path, target, string.Join(" or ", kinds), known);
+        return ReferenceRules.Unknown(path, target, Either(kinds), known);
     }
 
     private static RuleFinding WrongKind(TimelineAction action, string path, string kind, ImmutableArray<string> kinds)
@@ -69,8 +69,10 @@ internal sealed class ActionTargets
         return RuleFinding.Error(
             "wrong-target", path, action.Target,
             $"`{Word(action.Verb)}` does not work on `{action.Target}`, which is {Article(kind)} {kind}{hint}",
-            $"the name of {Article(kinds[0])} {string.Join(" or ", kinds)}");
+            $"the name of {Article(kinds[0])} {Either(kinds)}");
     }
+
+    private static string Either(ImmutableArray<string> kinds) => kinds is [.. var first, var last] && !first.IsEmpty ? $"{string.Join(", ", first)} or {last}" : kinds[0];
 
     private static string Article(string kind) => kind[0] is 'a' or 'e' ? "an" : "a";
 

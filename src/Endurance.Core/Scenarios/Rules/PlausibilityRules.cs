@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Endurance.Components;
 using Endurance.Quantities;
 
@@ -22,6 +23,9 @@ internal static class PlausibilityRules
         .. scenario.Buses.Where(bus => bus.Cutoff is { } cutoff && IsOutOfReach(scenario.System, cutoff))
             .Select(bus => OutOfReach(scenario, $"buses.{bus.Name}.cutoff", bus.Cutoff!.Value, "the cutoff of", bus.Name)),
         .. scenario.Loads.SelectMany(load => LoadFindings(scenario, load)),
+        .. scenario.FailureCases.IsEmpty
+            ? [RuleFinding.Warning("no-failure-cases", "failure_cases", "", "the scenario has no failure case, so there is nothing to answer", "a case, such as `discharge: {timeline: []}`")]
+            : ImmutableArray<RuleFinding>.Empty,
     ];
 
     private static IEnumerable<RuleFinding> BatteryFindings(Scenario scenario, Battery battery)

@@ -8,6 +8,12 @@ internal static class ReferenceRules
     public static IEnumerable<RuleFinding> Check(Scenario scenario)
     {
         ImmutableArray<string> buses = [.. scenario.Buses.Select(bus => bus.Name)];
+        if (buses.IsEmpty)
+        {
+            yield return RuleFinding.Error("no-buses", "buses", "", "the scenario has no bus", "one bus at least, such as `main_bus: {}`");
+            yield break;
+        }
+
         foreach (var (path, bus) in References(scenario))
         {
             if (!buses.Contains(bus, StringComparer.Ordinal))
@@ -26,11 +32,12 @@ internal static class ReferenceRules
     public static string Listed(string kind, ImmutableArray<string> known)
     {
         const int most = 8;
+        var article = kind[0] is 'a' or 'e' ? "an" : "a";
         if (known.IsEmpty)
-            return $"the name of a {kind}, but the scenario has none";
+            return $"the name of {article} {kind}, but the scenario has none";
         var listed = string.Join(", ", known.Take(most));
         var rest = known.Length > most ? $" and {known.Length - most} more" : "";
-        return $"the name of a {kind}: {listed}{rest}";
+        return $"the name of {article} {kind}: {listed}{rest}";
     }
 
     private static IEnumerable<(string Path, string Bus)> References(Scenario scenario) =>

@@ -1,0 +1,22 @@
+using Endurance.Yaml.Keys;
+using Xunit;
+
+namespace Endurance.Tests.Yaml;
+
+public class KnownKeyTests
+{
+    private static readonly Section[] Sections =
+    [
+        ScenarioKeys.Scenario, ScenarioKeys.FailureCase, ScenarioKeys.Step, ScenarioKeys.When, ScenarioKeys.Requirement,
+        PartKeys.Battery, PartKeys.Alternator, PartKeys.Bus, PartKeys.Load,
+        FeedKeys.Diode, FeedKeys.Feed, FeedKeys.Wire, FeedKeys.Contactor, FeedKeys.Switch, FeedKeys.Breaker, FeedKeys.Fuse,
+    ];
+
+    [Fact]
+    public void Example_OfEveryQuantity_IsInItsRange() =>
+        Assert.All(Sections.SelectMany(section => section.Keys).Where(key => key.Range is not null), key => Assert.True(key.Range!.Contains(key.Range.Placeholder), key.Name));
+
+    [Fact]
+    public void Keys_OfEverySection_AreNamedOnce() =>
+        Assert.All(Sections, section => Assert.Equal(section.Keys.Length, section.Keys.Select(key => key.Name).Distinct(StringComparer.Ordinal).Count()));
+}
