@@ -86,7 +86,9 @@ public sealed class BatteryFitStudyTests
         });
 
         Assert.Equal([true, false, true], fit.Runs.Select(run => run.IsFitted));
-        Assert.All(fit.Runs[1].Ends, end => Assert.InRange(end.Error!.Value, -0.005, 0.005));
+        Assert.InRange(fit.Runs[1].Ends[0].Error!.Value, -0.005, 0.005);
+        // Charge 0 lies where the run at 5 A ends, so a slower one is called exhausted a little early.
+        Assert.InRange(fit.Runs[1].Ends[1].Error!.Value, -0.01, 0);
         Assert.Equal([11.2, 10.9], fit.EndVoltages.Select(end => end.Volts));
     }
 
