@@ -140,6 +140,29 @@ public sealed class BatteryFitStudyTests
         Assert.EndsWith("choose a shorter --skip", Refusal(log, new BatteryFitOptions { Skip = Duration.FromHours(20) }), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Runs_ThatContradictEachOther_AreRefused()
+    {
+        var log = BenchLog.Of(Bench, hasPulses: false, 4).AddRange(
+            BenchLog.Of(Bench with { Health = 0.25 }, hasPulses: false, 1).Select(sample => sample with { Seconds = sample.Seconds + 1e6 }));
+
+        Assert.StartsWith("the runs together give an exponent of 0.1", Refusal(log, new BatteryFitOptions()), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Volts_ThatFollowNoCurve_AreRefused()
+    {
+        var log = BenchLog.Of(Bench, hasPulses: false, 4).Select((sample, i) => sample with { Volts = sample.Volts + (sample.Amperes > 0 ? i % 2 * 2 : 0) });
+
+        Assert.StartsWith("the voltage of run 1 does not follow the curve of the fit: it is off by 1.", Refusal([.. log], new BatteryFitOptions()), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Resistance_Given_ThatTheBatteryCouldNotOvercome_IsRefused() =>
+        Assert.Equal(
+            "a resistance of 5 ohm would take more volts at the 3 A of run 1 than the battery has",
+            Refusal(BenchLog.Of(Bench, hasPulses: false, 3), new BatteryFitOptions { Resistance = Resistance.FromOhms(5) }));
+
     private static BatteryFitResult Fit(ImmutableArray<LogSample> log, BatteryFitOptions? options = null)
     {
         var outcome = BatteryFitStudy.Run(log, options ?? new BatteryFitOptions());

@@ -14,6 +14,13 @@ public static class BatteryFitStudy
     /// <summary>Written where none was measured: next to nothing, since the EMF table then holds the drop of the measured currents.</summary>
     private static readonly Resistance Unmeasured = Resistance.FromMilliohms(1);
 
+    /// <summary>Measured exponents lie between 0.95 and 1.4; beyond these limits the runs contradict each other.</summary>
+    private const double LeastExponent = 0.7;
+    private const double MostExponent = 2;
+
+    /// <summary>Of the full battery's EMF; fits of sound logs stay far below, so what is above is no discharge curve.</summary>
+    private const double MostScatter = 0.04;
+
     /// <param name="samples">By strictly rising time.</param>
     /// <param name="options">What is known besides.</param>
     /// <param name="cancellation">Stops the predictions.</param>
@@ -27,6 +34,8 @@ public static class BatteryFitStudy
         var steps = CurrentSteps.Of(samples, found.IsDischargePositive ? 1 : -1);
         var known = options.Resistance ?? (steps.Ohms is { Value: > 0 } ohms ? Resistance.FromOhms(ohms.Value) : null);
         var resistance = known ?? Unmeasured;
+        if (known is not null && choice.Fitted.FirstOrDefault(run => run.MeanCurrent * resistance > run.LowestVoltage) is { } drowned)
+            return new BatteryFitOutcome(null, FormattableString.Invariant($"a resistance of {resistance.Ohms:0.###} ohm would take more volts at the {drowned.MeanCurrent.Amperes:0.###} A of run {drowned.Number} than the battery has"));
         var endVolts = EndEmf(choice, resistance.Ohms, isTyped: !options.EndVoltages.IsEmpty);
         ImmutableArray<Duration> ends = [.. choice.Fitted.Select(run => run.TimeToEmf(endVolts, resistance.Ohms) ?? run.Length)];
         var early = choice.Fitted.Zip(ends).FirstOrDefault(pair => pair.Second <= options.Skip);
@@ -34,6 +43,8 @@ public static class BatteryFitStudy
             return new BatteryFitOutcome(null, FormattableString.Invariant($"run {tooShort.Number} reaches its end after {early.Second.Minutes:0.0} min, within the first {options.Skip.Minutes:0.#} min that are left out; choose a shorter --skip"));
         cancellation.ThrowIfCancellationRequested();
         var law = LifetimeLawFit.Of(choice.Fitted, ends, options.PeukertExponent);
+        if (law.IsExponentMeasured && law.Exponent.Value is (< LeastExponent or > MostExponent))
+            return new BatteryFitOutcome(null, FormattableString.Invariant($"the runs together give an exponent of {Math.Round(law.Exponent.Value, 2) + 0.0:0.00}, so they cannot all be discharges from full to the same end; choose among them with --run"));
         var observed = choice.Fitted.Select((run, i) => Observations(run, law, resistance.Ohms, options.Skip, ends[i])).ToImmutableArray();
         var (emf, isLevelled) = EmfTableFit.Of(observed, endVolts);
         var fitted = FittedBattery.Of(law, law.Exponent.Value, emf, resistance, options.Rated);
@@ -54,6 +65,9 @@ public static class BatteryFitStudy
             Tests = CapacityTests.Of(found.Runs, options, choice, law.Exponent.Value),
             Findings = [],
         };
+        var scattered = result.Runs.FirstOrDefault(run => run.IsFitted && run.RootMeanSquareVolts > MostScatter * emf[^1].Volts.Value);
+        if (scattered is not null)
+            return new BatteryFitOutcome(null, FormattableString.Invariant($"the voltage of run {scattered.Run.Number} does not follow the curve of the fit: it is off by {scattered.RootMeanSquareVolts:0.00} V (rms); choose other runs with --run, or check the log"));
         return new BatteryFitOutcome(result with { Findings = FitFindings.Of(result, options, choice, isLevelled) }, null);
     }
 
@@ -94,7 +108,7 @@ public static class BatteryFitStudy
             Ends = [.. choice.EndVoltages.Select(end => new EndTime
             {
                 Voltage = end,
-                Measured = run.TimeTo(end),
+                Measured = run.TimeTo(end) is { } reached && reached > Duration.Zero ? reached : null,
                 Predicted = DischargePrediction.TimeTo(fitted, run.MeanCurrent, end),
                 PredictedAsWritten = DischargePrediction.TimeTo(written, run.MeanCurrent, end),
             })],

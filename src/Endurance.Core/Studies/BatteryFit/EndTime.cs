@@ -7,7 +7,7 @@ public sealed record EndTime
 {
     public required Voltage Voltage { get; init; }
 
-    /// <summary><see langword="null"/>: the run did not go down so far.</summary>
+    /// <summary><see langword="null"/>: the run did not go down so far, or was below from the start.</summary>
     public required Duration? Measured { get; init; }
 
     /// <summary>By the simulator, from full at the mean current of the run, with the exponent as measured.</summary>

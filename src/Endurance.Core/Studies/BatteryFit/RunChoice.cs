@@ -30,7 +30,9 @@ internal sealed record RunChoice(ImmutableArray<DischargeRun> Fitted, ImmutableA
         ImmutableArray<DischargeRun> complete = [.. chosen.Where(run => run.TimeTo(ends[^1]) > Duration.Zero)];
         if (complete.Length > 0)
             return (new RunChoice(complete, ends, Without(chosen, complete)), null);
-        var deepest = chosen.MinBy(run => run.LowestVoltage.Volts)!;
+        if (chosen.All(run => run.TimeTo(ends[^1]) is not null))
+            return (null, $"every run starts below {Text(ends[^1])} already; choose a lower end voltage");
+        var deepest = chosen.Where(run => run.TimeTo(ends[^1]) is null).MinBy(run => run.LowestVoltage.Volts)!;
         return (null, $"no run goes down to {Text(ends[^1])}: run {deepest.Number} comes nearest, with {Text(deepest.LowestVoltage)}; choose a higher end voltage, or leave it out and the last voltage reached counts");
     }
 
