@@ -60,6 +60,9 @@ public sealed record Battery
     /// <summary>Currents that the exponent was taken from, low and high; <see langword="null"/>: typed or from the library.</summary>
     public (Current Lowest, Current Highest)? ExponentRange { get; init; }
 
+    /// <summary>What was stated about its lifetime, in the order stated; the law above was made from it.</summary>
+    public ImmutableArray<Rating> Ratings { get; init; } = [];
+
     public CapacityModel CapacityModel { get; init; }
 
     /// <summary>Typed wells of the kinetic model; <see langword="null"/>: see <see cref="KineticWells"/>.</summary>
@@ -104,7 +107,7 @@ public sealed record Battery
         var curve = Lifetimes;
         double Excess(double logAmperes) => Math.Log(curve.At(Current.FromAmperes(Math.Exp(logAmperes))) / lifetime);
         var middle = Math.Log(curve.Lowest.Amperes);
-        const double span = 12, accuracy = 1e-13;
+        const double span = 40, accuracy = 1e-13;
         return Current.FromAmperes(Math.Exp(MathNet.Numerics.RootFinding.Brent.FindRoot(Excess, middle - span, middle + span, accuracy, 300)));
     }
 

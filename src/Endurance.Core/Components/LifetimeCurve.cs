@@ -18,6 +18,10 @@ public sealed record LifetimeCurve
     /// <summary>Charge delivered at the lowest current.</summary>
     public Charge LowestCurrentCapacity => Points[0].Current * Points[0].Lifetime;
 
+    /// <summary>Smallest ratio of a current to the one below it; infinite for a single point.</summary>
+    public double LeastSpacing =>
+        Enumerable.Range(1, Points.Length - 1).Select(i => Points[i].Current / Points[i - 1].Current).DefaultIfEmpty(double.PositiveInfinity).Min();
+
     /// <summary>Time to exhaustion from full at a current above zero.</summary>
     public Duration At(Current current) => Duration.FromSeconds(SecondsAt(current.Amperes));
 
