@@ -27,6 +27,9 @@ public sealed record Battery
     /// <summary>Ohms over charge at the battery's temperature before <see cref="ResistanceFactor"/>; every value above zero.</summary>
     public required PiecewiseLinear Resistance { get; init; }
 
+    /// <summary>The same of a battery of full health; <see langword="null"/>: health does not change <see cref="Resistance"/>.</summary>
+    public PiecewiseLinear? ResistanceWhenNew { get; init; }
+
     /// <summary>Charge stored per charge received; above 0, at most 1.</summary>
     public double ChargeEfficiency { get; init; } = 1;
 
@@ -83,6 +86,17 @@ public sealed record Battery
     public Current LowestPeukertCurrent => Lifetimes is { } curve ? curve.Lowest :
         ReferenceCurrent * Math.Min(1, Math.Pow(Rate.Hours / 20, 1 / PeukertExponent));
 
+    /// <summary>The same battery fresh from the maker: full, of full health, at 25 degC.</summary>
+    public Battery NewAndWarm => this with
+    {
+        Health = 1,
+        CapacityFactor = 1,
+        ResistanceFactor = 1,
+        Resistance = ResistanceWhenNew ?? Resistance,
+        InitialCharge = 1,
+        Temperature = Temperature.FromCelsius(25),
+    };
+
     /// <summary>Rated capacity times health times the capacity factor.</summary>
     public Charge EffectiveCapacity => RatedCapacity * (Health * CapacityFactor);
 
@@ -98,6 +112,9 @@ public sealed record Battery
         var rate = drain.Amperes / EffectiveCapacity.AmpereHours * Math.Pow(stretched / ReferenceCurrent.Amperes, PeukertExponent - 1);
         return Duration.FromHours(1 / rate);
     }
+
+    /// <summary>Time to an empty available well at a constant current, from full, by the kinetic model; <see langword="null"/> without wells.</summary>
+    public Duration? KineticLifetimeAt(Current drain) => KineticWells?.LifetimeAt(drain / (Health * CapacityFactor));
 
     /// <summary>The constant current that empties a new, warm battery in a time of at most 20 hours or the longest of the data sheet.</summary>
     public Current NewCurrentFor(Duration lifetime)

@@ -48,6 +48,14 @@ public sealed record LifetimeCurve
     public static LifetimeCurve Through(ImmutableArray<DischargePoint> points, PiecewiseLinear emf, PiecewiseLinear ohms) =>
         LifetimeFit.Of(points, emf, ohms);
 
+    /// <summary>Charge at which the terminal voltage reaches an end voltage at a constant current; 0 when it never does, 1 when it stands below it from the start.</summary>
+    /// <param name="current">Of the discharge.</param>
+    /// <param name="end">Terminal voltage.</param>
+    /// <param name="emf">Volts over charge.</param>
+    /// <param name="ohms">Settled resistance over charge.</param>
+    public static double ChargeAtEnd(Current current, Voltage end, PiecewiseLinear emf, PiecewiseLinear ohms) =>
+        LifetimeFit.ChargeAtEnd(current.Amperes, end.Volts, emf, ohms);
+
     public bool Equals(LifetimeCurve? other) => other is not null && Points.SequenceEqual(other.Points);
 
     public override int GetHashCode() => HashCode.Combine(Points.Length, Points[0]);

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Endurance.Components;
-using Endurance.Numerics;
 using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Yaml.Keys;
@@ -21,7 +20,7 @@ internal sealed class BatteryBinder(SystemVoltage system, Temperature ambient, I
         var points = DischargePointBinder.Points(reader);
         var life = reader.Has("discharge_points") ? DischargePointBinder.Lowest(points, part) : new RatingBinder(part, loads).Bind();
         var fresh = BatteryTables.Resistance(part, life);
-        var settled = new PiecewiseLinear(fresh.X, [.. fresh.Y.Select(ohms => ohms + polarisation.Sum(pair => pair.Resistance.Ohms))]);
+        var settled = fresh.Raised(polarisation.Sum(pair => pair.Resistance.Ohms));
         var emf = BatteryTables.Emf(part, life, settled);
         life = points.IsEmpty ? life : DischargePointBinder.Through(points, part, emf, settled);
         var isAged = part.Values is not null && !reader.Has("resistance") && !reader.Has("resistance_factor");
@@ -38,6 +37,7 @@ internal sealed class BatteryBinder(SystemVoltage system, Temperature ambient, I
             Ratings = life.Ratings,
             Emf = emf,
             Resistance = isAged ? fresh.Scaled(1 / health) : fresh,
+            ResistanceWhenNew = isAged ? fresh : null,
             ChargeEfficiency = part.Fraction("charge_efficiency", "charge efficiency", part.Values?.ChargeEfficiency),
             ChargeAcceptancePerHour = BatteryExtras.ChargeAcceptance(part),
             InitialCharge = part.Fraction("charge", "charge at time zero", null),

@@ -1,4 +1,3 @@
-using Endurance.Components;
 using Endurance.Findings;
 using Endurance.Library;
 using Endurance.Quantities;
@@ -12,16 +11,13 @@ internal sealed class BatteryPart
 {
     private readonly int errorsBefore;
 
-    private static readonly string[] Words = ["flooded", "agm", "gel", "nicd", "lifepo4"];
-    private static readonly Chemistry[] Chemistries = [Chemistry.Flooded, Chemistry.Agm, Chemistry.Gel, Chemistry.NiCd, Chemistry.LiFePO4];
-
     public BatteryPart(string name, MappingReader reader, SystemVoltage system, Temperature ambient)
     {
         Name = name;
         Reader = reader;
         errorsBefore = reader.Reading.Diagnostics.ErrorCount;
         Twelves = system == SystemVoltage.Volts28 ? 2 : 1;
-        Values = ChemistryOf(reader) is { } chemistry ? ChemistryTable.For(chemistry) : null;
+        Values = ValuesOf(reader);
         if (!reader.Has("temperature"))
             reader.Reading.Assume(name, $"battery temperature as ambient, {ambient.Celsius:0.##} degC");
         Temperature = reader.Temperature("temperature") ?? ambient;
@@ -66,16 +62,16 @@ internal sealed class BatteryPart
     public void Warn(string code, string key, string message, string? expected) =>
         Reader.Reading.Diagnostics.Add(Severity.Warning, code, Reader.PlaceOf(key), message, expected);
 
-    private static Chemistry? ChemistryOf(MappingReader reader)
+    private static ChemistryValues? ValuesOf(MappingReader reader)
     {
         if (reader.Text("chemistry") is not { } word)
             return null;
-        var index = Array.IndexOf(Words, word);
-        if (index >= 0)
-            return Chemistries[index];
-        reader.Error("unknown-word", "chemistry", $"`chemistry` is {Quoted.Of(word)}", reader.Known("chemistry").Form, NearestName.Find(word.ToLowerInvariant(), Words));
+        var words = ChemistryTable.All.ToDictionary(values => ChemistryTable.Word(values.Chemistry), StringComparer.Ordinal);
+        if (words.TryGetValue(word, out var found))
+            return found;
+        reader.Error("unknown-word", "chemistry", $"`chemistry` is {Quoted.Of(word)}", reader.Known("chemistry").Form, NearestName.Find(word.ToLowerInvariant(), words.Keys));
 
         // Any chemistry will do, so that what it would have supplied is not reported missing too.
-        return Chemistry.Agm;
+        return ChemistryTable.All[0];
     }
 }
