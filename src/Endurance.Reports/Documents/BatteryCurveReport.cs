@@ -68,7 +68,7 @@ public static class BatteryCurveReport
     {
         var wells = curve.Battery.KineticWells!;
         return $"Kinetic model: {RoundedNumber.Short(wells.Available * 100, 1)} % available, {RoundedNumber.Short(wells.RatePerHour, 3)} /h, {RoundedNumber.Short(wells.Capacity.AmpereHours, 2)} Ah in both wells, "
-            + $"{RoundedNumber.Short(wells.Capacity / curve.Battery.RatedCapacity * 100, 1)} % of the rating, fitted to the lifetimes at the 20-, 5- and 1-hour currents.";
+            + $"{RoundedNumber.Short(wells.Capacity / curve.Battery.RatedCapacity * 100, 1)} % of the rating, fitted to the lifetimes at the 20-, 5- and 1-hour currents; above the 1-hour current it was fitted to nothing.";
     }
 
     private static ReportTable Checks(BatteryCurve curve) => new(
