@@ -10,7 +10,7 @@ internal static class BatteryKeys
     public static readonly QuantityRange Emf = Limits.VoltsFromZero("12.8 V");
     public static readonly QuantityRange Resistance = Limits.Ohms("9 mohm");
     public static readonly QuantityRange Capacity = QuantityRange.Above(Dimension.Charge, "Ah", 0, 10_000, "18 Ah");
-    public static readonly QuantityRange Rate = QuantityRange.From(Dimension.Time, "s", 1, 3_600_000, "20 h");
+    public static readonly QuantityRange Rate = QuantityRange.Above(Dimension.Time, "h", 0, 1000, "20 h");
 
     public static readonly Section Battery = new("a battery",
     [

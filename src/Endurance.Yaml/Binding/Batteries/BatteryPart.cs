@@ -69,9 +69,11 @@ internal sealed class BatteryPart
         var words = ChemistryTable.All.ToDictionary(values => ChemistryTable.Word(values.Chemistry), StringComparer.Ordinal);
         if (words.TryGetValue(word, out var found))
             return found;
-        reader.Error("unknown-word", "chemistry", $"`chemistry` is {Quoted.Of(word)}", reader.Known("chemistry").Form, NearestName.Find(word.ToLowerInvariant(), words.Keys));
+        reader.Error("unknown-word", "chemistry", $"`chemistry` is {Quoted.Of(word)}", reader.Known("chemistry").Form, Nearest(word.ToLowerInvariant(), words.Keys));
 
         // Any chemistry will do, so that what it would have supplied is not reported missing too.
         return ChemistryTable.All[0];
     }
+
+    private static string? Nearest(string word, ICollection<string> words) => words.Contains(word) ? word : NearestName.Find(word, words);
 }

@@ -7,7 +7,7 @@ using Endurance.Yaml.Keys;
 namespace Endurance.Yaml.Binding;
 
 /// <summary>Binds <c>capacity</c> with <c>rate</c>, <c>ratings</c>, <c>reserve</c> and <c>peukert</c> to one rated point and an exponent.</summary>
-internal sealed class RatingBinder(BatteryPart part, ImmutableArray<Load> loads)
+internal sealed class RatingBinder
 {
     /// <summary>Discharge current of a reserve rating, to 1.75 V a cell: mkbattery.com, reserve capacity.</summary>
     private static readonly Current ReserveCurrent = Current.FromAmperes(25);
@@ -15,17 +15,35 @@ internal sealed class RatingBinder(BatteryPart part, ImmutableArray<Load> loads)
     private const double ReserveEndVolts = 10.5;
     private const double NoticeableDifference = 0.02;
 
-    private readonly MappingReader reader = part.Reader;
+    private readonly BatteryPart part;
+    private readonly ImmutableArray<Load> loads;
+    private readonly MappingReader reader;
+    private readonly double? typedExponent;
+
+    public RatingBinder(BatteryPart part, ImmutableArray<Load> loads)
+    {
+        this.part = part;
+        this.loads = loads;
+        reader = part.Reader;
+        typedExponent = reader.Quantity("peukert");
+    }
 
     public BatteryLife Bind()
     {
         var rows = Rows();
         if (rows.IsEmpty)
+        {
+            if (!reader.Has("peukert") && !reader.Has("ratings") && !reader.Has("reserve") && part.Values is null)
+                reader.ReportMissing("peukert", reader.Known("peukert").Form);
             return BatteryLife.Placeholder;
-        var slowest = rows.MaxBy(row => row.Lasts.Seconds)!;
-        var derived = Derived(rows, out var range);
-        var capacity = slowest.Current * slowest.Lasts;
-        return new BatteryLife(capacity, slowest.Lasts, Exponent(derived, rows, range))
+        }
+
+        var stated = rows[0];
+        rows = [.. rows.OrderByDescending(row => row.Lasts.Seconds)];
+        var reference = reader.Has("ratings") ? rows[0] : stated;
+        var range = (slowest.Current, rows[^1].Current);
+        var derived = Derived(rows);
+        return new BatteryLife(reference.Current * reference.Lasts, reference.Lasts, Exponent(derived, rows, range))
         {
             ExponentRange = reader.Has("peukert") || derived is null ? null : range,
             Ratings = rows,
@@ -91,7 +109,7 @@ internal sealed class RatingBinder(BatteryPart part, ImmutableArray<Load> loads)
             return;
         }
 
-        var exponent = reader.Quantity("peukert") ?? part.Values?.PeukertExponent.Value ?? BatteryLife.Placeholder.Exponent;
+        var exponent = typedExponent ?? part.Values?.PeukertExponent.Value ?? BatteryLife.Placeholder.Exponent;
         var capacity = Charge.FromCoulombs(charge);
         double Minutes(double hours) => Law(new BatteryLife(capacity, Duration.FromHours(hours), exponent)).LifetimeAt(Current.FromAmperes(amperes)).Minutes;
         reader.Error(
@@ -123,24 +141,24 @@ internal sealed class RatingBinder(BatteryPart part, ImmutableArray<Load> loads)
     });
 
     /// <summary>k = ln(t1/t2)/ln(I2/I1) from the slowest and the fastest; <see langword="null"/> from a single rating or after a diagnostic.</summary>
-    private double? Derived(ImmutableArray<Rating> rows, out (Current Lowest, Current Highest) range)
+    /// <param name="rows">From the slowest to the fastest.</param>
+    private double? Derived(ImmutableArray<Rating> rows)
     {
-        var slowest = rows.MaxBy(row => row.Lasts.Seconds)!;
-        var fastest = rows.MinBy(row => row.Lasts.Seconds)!;
-        range = (slowest.Current, fastest.Current);
         if (rows.Length == 1)
             return null;
-        var key = reader.Has("reserve") && fastest.Current == ReserveCurrent ? "reserve" : reader.Has("ratings") ? "ratings" : "reserve";
-        if (!(fastest.Lasts < slowest.Lasts && fastest.Current > slowest.Current))
+        var key = reader.Has("ratings") && rows[^1].EndVoltage is null ? "ratings" : "reserve";
+        for (var i = 1; i < rows.Length; i++)
         {
+            if (rows[i].Lasts < rows[i - 1].Lasts && rows[i].Current > rows[i - 1].Current)
+                continue;
             reader.Error(
                 "ratings-disagree", key,
-                $"the ratings of {reader.Owner} do not fit together: {Words(slowest)}, yet {Words(fastest)}",
+                $"the ratings of {reader.Owner} do not fit together: {Words(rows[i - 1])}, yet {Words(rows[i])}",
                 "a larger current that lasts for a shorter time");
             return null;
         }
 
-        var exponent = Math.Log(slowest.Lasts / fastest.Lasts) / Math.Log(fastest.Current / slowest.Current);
+        var exponent = Math.Log(rows[0].Lasts / rows[^1].Lasts) / Math.Log(rows[^1].Current / rows[0].Current);
         if (exponent >= 1)
             return exponent;
         reader.Error(
@@ -155,7 +173,7 @@ internal sealed class RatingBinder(BatteryPart part, ImmutableArray<Load> loads)
         var isFaulty = derived is null && rows.Length > 1;
         if (reader.Has("peukert"))
         {
-            var typed = reader.Quantity("peukert") ?? BatteryLife.Placeholder.Exponent;
+            var typed = typedExponent ?? BatteryLife.Placeholder.Exponent;
             if (derived is { } other && Math.Abs(other - typed) > NoticeableDifference)
                 part.Warn("exponent-differs", "peukert", $"the exponent {typed:0.###} of {reader.Owner} is used, but its ratings give {other:0.###}", "`peukert` left out, or ratings that agree with it");
             return typed;
