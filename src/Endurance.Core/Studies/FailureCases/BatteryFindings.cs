@@ -14,7 +14,7 @@ internal static class BatteryFindings
     private const double NoticeableCirculation = 0.05;
 
     /// <summary>How far a current may leave the range that a law was taken from before it is said.</summary>
-    private const double RangeSlack = 1.05;
+    private const double RangeSlack = 1.1;
 
     public static IEnumerable<Finding> Of(Scenario scenario, SimulationResult run) =>
         [.. Recharges(run), .. Circulation(run), .. ExponentRanges(scenario, run), .. BeyondPoints(scenario, run)];

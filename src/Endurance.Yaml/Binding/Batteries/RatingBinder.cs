@@ -41,7 +41,7 @@ internal sealed class RatingBinder
         var stated = rows[0];
         rows = [.. rows.OrderByDescending(row => row.Lasts.Seconds)];
         var reference = reader.Has("ratings") ? rows[0] : stated;
-        var range = (slowest.Current, rows[^1].Current);
+        var range = (rows[0].Current, rows[^1].Current);
         var derived = Derived(rows);
         return new BatteryLife(reference.Current * reference.Lasts, reference.Lasts, Exponent(derived, rows, range))
         {
