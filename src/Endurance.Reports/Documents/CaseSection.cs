@@ -103,7 +103,7 @@ internal static class CaseSection
         "Batteries",
         [
             new("battery"), new("charge at start", "%"), new("at end", "%"), new("start", "A"), new("highest", "A"),
-            new("most charging", "A"), new("out", "Ah"), new("out", "Wh"), new("in", "Ah"), new("exhausted", "min"),
+            new("charging", "A"), new("out", "Ah"), new("out", "Wh"), new("in", "Ah"), new("exhausted", "min"),
         ],
         [.. result.Run.Batteries.Select(battery => Row(
             battery.Name,
