@@ -61,6 +61,8 @@ public sealed class CommandLineTests
     [InlineData("help-check.txt", "check", "--help")]
     [InlineData("help-new.txt", "new", "--help")]
     [InlineData("help-fit.txt", "fit", "--help")]
+    [InlineData("help-battery.txt", "battery", "--help")]
+    [InlineData("help-parts.txt", "parts", "--help")]
     public void Help_AskedFor_IsTheAgreedText(string golden, params string[] arguments)
     {
         var run = ProgramRun.InProcess(arguments);
