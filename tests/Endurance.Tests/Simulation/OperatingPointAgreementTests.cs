@@ -38,7 +38,7 @@ public sealed class OperatingPointAgreementTests
         List<string> differences = [];
         for (var seed = block * Block; seed < (block + 1) * Block; seed++)
         {
-            var scenario = RandomNetwork.Of(seed);
+            var scenario = MeshedNetwork.Of(seed);
             var (fall, volts) = Follow(scenario);
             undecided += fall == Fall.Undecided ? 1 : 0;
             var solver = SolverOf(scenario);

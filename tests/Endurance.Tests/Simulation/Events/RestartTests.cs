@@ -75,6 +75,17 @@ public sealed class RestartTests
     }
 
     [Fact]
+    public void Restart_AfterMilliseconds_EndsAsChatteringRatherThanWithoutEnd()
+    {
+        var scenario = Ramp.Standing(12.9, Amperes("display", "bus", 10, 12).Restarting(12.5, 0.01)) with
+        {
+            Batteries = [Ramp.Steady(12.9) with { Resistance = Endurance.Numerics.PiecewiseLinear.Constant(0.1) }],
+        };
+
+        Assert.Contains("display", Assert.Throws<ChatteringException>(() => scenario.Run()).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Restart_WithStartUp_CyclesAtItsStartUpTime()
     {
         var scenario = (Ramp.Standing(12.9, Amperes("display", "bus", 10, 12).Restarting(12.5, 30)) with

@@ -8,7 +8,7 @@ using static Endurance.Tests.Parts;
 namespace Endurance.Tests.Simulation;
 
 /// <summary>A network drawn at random, the same one for the same seed: a tree of feeds with extra loops, sources and loads of every kind.</summary>
-internal static class RandomNetwork
+internal static class MeshedNetwork
 {
     public static Scenario Of(int seed, int mostBuses = 8)
     {
