@@ -93,6 +93,7 @@ internal sealed class CaseBinder(ImmutableArray<Load> loads)
         "connect" => ActionVerb.Connect,
         "short" => ActionVerb.Short,
         "break" => ActionVerb.Break,
+        "short_cell" => ActionVerb.ShortCell,
         _ => null,
     };
 }

@@ -47,7 +47,7 @@ internal static class ScenarioKeys
         Action("connect"),
         Action("short"),
         Action("break"),
-        NotYet("short_cell"),
+        Action("short_cell"),
         NotYet("select"),
         NotYet("lasts"),
     ]);

@@ -8,7 +8,7 @@ public class KnownKeyTests
     private static readonly Section[] Sections =
     [
         ScenarioKeys.Scenario, ScenarioKeys.FailureCase, ScenarioKeys.Step, ScenarioKeys.When, ScenarioKeys.Requirement,
-        PartKeys.Battery, PartKeys.Alternator, PartKeys.Bus, PartKeys.Load,
+        BatteryKeys.Battery, BatteryKeys.DischargePoint, BatteryKeys.Kinetic, BatteryKeys.Polarisation, BatteryKeys.Protection, PartKeys.Alternator, PartKeys.Bus, PartKeys.Load,
         FeedKeys.Diode, FeedKeys.Feed, FeedKeys.Wire, FeedKeys.Contactor, FeedKeys.Switch, FeedKeys.Breaker, FeedKeys.Fuse,
     ];
 
