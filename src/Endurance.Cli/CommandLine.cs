@@ -68,6 +68,10 @@ internal static class CommandLine
             PartsCommand.Create(screen),
             NewCommand.Create(),
             FitCommand.Create(screen),
+            SizeCommand.Create(screen),
+            FailuresCommand.Create(screen),
+            SpreadCommand.Create(screen),
+            SweepCommand.Create(screen),
         };
 
         // The host of a test, or a renamed launcher, would show its own name.

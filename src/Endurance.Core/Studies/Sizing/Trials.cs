@@ -29,6 +29,6 @@ internal static class Trials
             }
         }
 
-        return new Trial(value, passes, worst, decidingRequirement?.Endurance, deciding?.Name ?? "", decidingRequirement?.LimitedBy);
+        return new Trial(value, passes, worst, decidingRequirement?.Endurance, deciding?.Name ?? "", decidingRequirement?.LimitedBy, decidingRequirement?.Requirement.Endure);
     }
 }

@@ -12,6 +12,6 @@ public sealed record SpreadOptions
 
     public SimulationOptions Simulation { get; init; } = new() { Tolerance = 1e-6 };
 
-    /// <summary>Called now and then with the number of scenarios done, from any thread.</summary>
-    public Action<int>? Progress { get; init; }
+    /// <summary>Called now and then with the number of scenarios done and of all, from any thread.</summary>
+    public Action<int, int>? Progress { get; init; }
 }
