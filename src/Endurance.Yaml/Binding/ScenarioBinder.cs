@@ -47,6 +47,7 @@ internal static class ScenarioBinder
             FailureCases = new CaseBinder(groups).Bind(top),
             Requirements = new RequirementBinder(groups).Bind(top),
         };
+        scenario = scenario with { Tolerances = ToleranceBinder.Bind(top, scenario), BatteriesOnOffer = OfferBinder.Bind(top) };
         AssumeShorts(scenario, reading);
         AssumeIdle(scenario, reading);
         RuleReports.Report(ScenarioRules.Check(scenario, diodes.Names), document, diagnostics);
