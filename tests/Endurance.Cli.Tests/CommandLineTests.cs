@@ -63,6 +63,10 @@ public sealed class CommandLineTests
     [InlineData("help-fit.txt", "fit", "--help")]
     [InlineData("help-battery.txt", "battery", "--help")]
     [InlineData("help-parts.txt", "parts", "--help")]
+    [InlineData("help-size.txt", "size", "--help")]
+    [InlineData("help-failures.txt", "failures", "--help")]
+    [InlineData("help-spread.txt", "spread", "--help")]
+    [InlineData("help-sweep.txt", "sweep", "--help")]
     public void Help_AskedFor_IsTheAgreedText(string golden, params string[] arguments)
     {
         var run = ProgramRun.InProcess(arguments);

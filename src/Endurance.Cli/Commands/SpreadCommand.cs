@@ -3,6 +3,7 @@ using Endurance.Cli.Arguments;
 using Endurance.Reports;
 using Endurance.Reports.Plots;
 using Endurance.Scenarios;
+using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
 using Endurance.Studies.Spread;
 using Endurance.Studies.Sweeps;
@@ -67,8 +68,8 @@ internal sealed class SpreadCommand
             Scenario = scenario,
             Options = options,
             Cases = SpreadStudy.Run(scenario, options, cancellation),
-            AsWritten = FailureCaseStudy.Run(scenario, scenario.FailureCases, options.Simulation, cancellation),
-            Sensitivity = parse.GetValue(_sensitivity) ? SweepStudy.Sensitivity(scenario, options.Simulation, cancellation) : [],
+            AsWritten = FailureCaseStudy.Run(scenario, scenario.FailureCases, new SimulationOptions(), cancellation),
+            Sensitivity = parse.GetValue(_sensitivity) ? SweepStudy.Sensitivity(scenario, new SimulationOptions(), cancellation) : [],
         };
         return new StudyOutput
         {

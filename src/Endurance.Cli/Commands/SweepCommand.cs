@@ -52,7 +52,7 @@ internal sealed class SweepCommand
         var path = parse.GetRequiredValue(_vary);
         if (AdjustableQuantities.Find(scenario, path) is not { } quantity)
             return Unknown(path, [.. AdjustableQuantities.Of(scenario).Select(known => known.Path)]);
-        var range = QuantityRanges.Of(quantity);
+        var range = AdjustableRange.Of(quantity);
         return Fault("--from", parse.GetRequiredValue(_from), range) ?? Fault("--to", parse.GetRequiredValue(_to), range)
             ?? (Si(parse, _from, range) == Si(parse, _to, range) ? "--from and --to are the same value; a sweep needs two." : null);
     }
@@ -77,7 +77,7 @@ internal sealed class SweepCommand
     private StudyOutput Run(ParseResult parse, Scenario scenario, StudyProgress progress, CancellationToken cancellation)
     {
         var quantity = AdjustableQuantities.Find(scenario, parse.GetRequiredValue(_vary))!;
-        var range = QuantityRanges.Of(quantity);
+        var range = AdjustableRange.Of(quantity);
         var steps = parse.GetResult(_steps) is null ? DefaultSteps : parse.GetValue(_steps);
         var points = SweepStudy.Run(scenario, quantity, Si(parse, _from, range), Si(parse, _to, range), steps, new SimulationOptions(), progress.Report, cancellation);
         var result = new SweepResult(scenario, quantity, points);

@@ -24,7 +24,7 @@ public static class SizingPlot
         var x = isLogarithmic
             ? AxisScale.Logarithmic(terms.Quantity, terms.Unit, low, high)
             : AxisScale.Round(terms.Quantity, terms.Unit, low, high);
-        var points = shown.Where(trial => trial.Endurance is not null).Select(trial => new PlotPoint(At(trial.Value), trial.Endurance!.Value.Minutes)).ToImmutableArray();
+        var series = required.Select((time, style) => Curve(scenario, shown, time, style, At)).Where(line => line.Points.Length > 1).ToImmutableArray();
         return new PlotDescription
         {
             Title = Title(terms, answer),
@@ -34,8 +34,8 @@ public static class SizingPlot
                 new PlotPanel
                 {
                     X = x,
-                    Y = AxisScale.Round("endurance of the requirement with the least margin", "min", 0, points.Select(point => point.Y).Concat(required.Select(time => time.Minutes)).Max() * 1.05),
-                    Series = points.Length < 2 ? [] : [new PlotSeries("endurance", 0, points)],
+                    Y = AxisScale.Round("endurance", "min", 0, series.SelectMany(line => line.Points).Select(point => point.Y).Concat(required.Select(time => time.Minutes)).Max() * 1.05),
+                    Series = series,
                     Lines =
                     [
                         .. required.Select(time => new ReferenceLine(ReferenceLineKind.LevelRequirement, time.Minutes, $"required {CellText.RoundMinutes(time)} min")),
@@ -52,6 +52,21 @@ public static class SizingPlot
 
     private static string Title(SizingTerms terms, SizingAnswer answer) =>
         answer.Question.Subject.Length == 0 ? $"Minutes over {terms.Quantity}" : $"{VisibleText.Shortened(answer.Question.Subject, 40)}: minutes over {terms.Quantity}";
+
+    /// <summary>The least endurance over what has to last so long, in every case.</summary>
+    private static PlotSeries Curve(Scenario scenario, ImmutableArray<Trial> shown, Duration required, int style, Func<double, double> at)
+    {
+        var which = scenario.Requirements.Index().Where(item => item.Item.Endure == required).Select(item => item.Index).ToArray();
+        return new PlotSeries(
+            $"least of what must last {CellText.RoundMinutes(required)} min",
+            style,
+            [
+                .. from trial in shown
+                   let least = which.Select(i => trial.ByRequirement[i]).Where(time => time is not null).Min()
+                   where least is not null
+                   select new PlotPoint(at(trial.Value), least.Value.Minutes),
+            ]);
+    }
 
     private static ImmutableArray<Trial> Shown(SizingAnswer answer, bool isLogarithmic)
     {

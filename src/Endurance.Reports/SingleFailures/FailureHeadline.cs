@@ -11,7 +11,7 @@ internal static class FailureHeadline
     private const int MostNamed = 4;
 
     private static readonly ImmutableArray<ReportColumn> Columns =
-        [new("question"), new("failure"), new("case"), new("essential loads lost"), new("first lost", "min")];
+        [new("question"), new("failure"), new("case"), new("essential loads lost too early"), new("first lost", "min")];
 
     public static ReportTable Of(FailureStanding standing)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Endurance.Quantities;
 
 namespace Endurance.Studies.Sizing;
@@ -10,4 +11,8 @@ namespace Endurance.Studies.Sizing;
 /// <param name="Case">The case that decides.</param>
 /// <param name="LimitedBy">What is lost first there; <see langword="null"/> when nothing is.</param>
 /// <param name="Required">What the requirement that decides asks for; <see langword="null"/> when none is near failing.</param>
-public sealed record Trial(double Value, bool Passes, double Margin, Duration? Endurance, string Case, string? LimitedBy, Duration? Required);
+public sealed record Trial(double Value, bool Passes, double Margin, Duration? Endurance, string Case, string? LimitedBy, Duration? Required)
+{
+    /// <summary>Least endurance over the cases of each requirement, in the order of the scenario; <see langword="null"/>: not lost within the horizon.</summary>
+    public ImmutableArray<Duration?> ByRequirement { get; init; } = [];
+}

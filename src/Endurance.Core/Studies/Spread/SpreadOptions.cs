@@ -10,7 +10,7 @@ public sealed record SpreadOptions
 
     public int Seed { get; init; } = 1;
 
-    public SimulationOptions Simulation { get; init; } = new() { Tolerance = 1e-6 };
+    public SimulationOptions Simulation { get; init; } = new() { Tolerance = 1e-6, EndsWhenDecided = true };
 
     /// <summary>Called now and then with the number of scenarios done and of all, from any thread.</summary>
     public Action<int, int>? Progress { get; init; }
