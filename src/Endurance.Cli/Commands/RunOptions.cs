@@ -21,19 +21,9 @@ internal sealed class RunOptions
         CustomParser = Word.Several("--case"),
     };
 
-    private readonly Option<string> _format = new("--format")
-    {
-        Description = $"How the result is written: {string.Join(", ", ResultFormat.All)}. Default: {ResultFormat.Table}.",
-        HelpName = "FORMAT",
-        CustomParser = Choice.Of("--format", ResultFormat.All),
-    };
+    private readonly Option<string> _format = SharedOptions.Format(ResultFormat.All);
 
-    private readonly Option<string?> _out = new("--out")
-    {
-        Description = "Write plots (PNG, SVG), traces (CSV) and results.json into this folder. Without it nothing is written.",
-        HelpName = "FOLDER",
-        CustomParser = Word.For("--out"),
-    };
+    private readonly Option<string?> _out = SharedOptions.Folder("plots (PNG, SVG), traces (CSV) and results.json");
 
     private readonly Option<Duration> _sample = new("--sample")
     {
@@ -53,7 +43,7 @@ internal sealed class RunOptions
 
     private readonly Option<bool> _noPlots = new("--no-plots") { Description = "Leave the plots out of the folder." };
 
-    private readonly Option<bool> _force = new("--force") { Description = "Replace files in the folder that this program did not write." };
+    private readonly Option<bool> _force = SharedOptions.Force();
 
     public void AddTo(Command command)
     {

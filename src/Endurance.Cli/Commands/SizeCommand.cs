@@ -75,6 +75,8 @@ internal sealed class SizeCommand
             return $"choose the battery with --battery. The batteries are: {string.Join(", ", batteries)}.";
         if (FindOf(parse) == SizingFind.Load && parse.GetValue(_bus) is null)
             return $"--find load needs --bus. The buses are: {string.Join(", ", buses)}.";
+        if (FindOf(parse) is SizingFind.Delay or SizingFind.ShedTime && !SizingStudy.HasStepsToDelay(scenario, FindOf(parse) == SizingFind.ShedTime))
+            return $"--find {parse.GetValue(_find)}: no failure case has a step after zero that {(FindOf(parse) == SizingFind.ShedTime ? "sheds" : "opens, closes, sheds, connects, starts, restores or selects")} anything.";
         if (FindOf(parse) != SizingFind.Load && parse.GetValue(_bus) is not null)
             return "--bus goes with --find load only.";
         if (FindOf(parse) != SizingFind.Capacity && (parse.GetValue(_offers) || parse.GetValue(_keepResistance)))

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Endurance.Cli.Arguments;
 
 namespace Endurance.Cli.Commands;
 
@@ -8,23 +7,13 @@ internal sealed class StudyOptions
 {
     private readonly Argument<string> _file = ScenarioFile.Argument();
 
-    private readonly Option<string> _format = new("--format")
-    {
-        Description = $"How the result is written: {string.Join(", ", ResultFormat.All)}. Default: {ResultFormat.Table}.",
-        HelpName = "FORMAT",
-        CustomParser = Choice.Of("--format", ResultFormat.All),
-    };
+    private readonly Option<string> _format = SharedOptions.Format(ResultFormat.All);
 
-    private readonly Option<string?> _out = new("--out")
-    {
-        Description = "Write the plots (PNG, SVG) and result.json into this folder. Without it nothing is written.",
-        HelpName = "FOLDER",
-        CustomParser = Word.For("--out"),
-    };
+    private readonly Option<string?> _out = SharedOptions.Folder("the plots (PNG, SVG) and result.json");
 
     private readonly Option<bool> _quiet = new("--quiet") { Description = "The first table alone, no warnings and no progress." };
 
-    private readonly Option<bool> _force = new("--force") { Description = "Replace files in the folder that this program did not write." };
+    private readonly Option<bool> _force = SharedOptions.Force();
 
     /// <param name="command">Gets its own options first, then the shared ones.</param>
     /// <param name="own">What this study alone takes.</param>

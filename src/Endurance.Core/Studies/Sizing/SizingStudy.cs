@@ -84,6 +84,10 @@ public static class SizingStudy
         return LimitSearch.Run([0, .. Geometric(0.02, most)], smallestThatPasses: false, With, options, cancellation);
     }
 
+    /// <summary>Whether any failure case has a step that <see cref="Delay"/> or <see cref="ShedTime"/> would move.</summary>
+    public static bool HasStepsToDelay(Scenario scenario, bool shedOnly) =>
+        scenario.FailureCases.Any(one => one.Timeline.Any(shedOnly ? Recognition.Sheds : Recognition.IsPilots));
+
     /// <summary>Most seconds by which everything the pilot does may come later than written.</summary>
     public static LimitResult Delay(Scenario scenario, SimulationOptions options, CancellationToken cancellation = default) =>
         LimitSearch.Run(Later(scenario), smallestThatPasses: false, seconds => Recognition.Later(scenario, seconds), options, cancellation);
