@@ -6,7 +6,7 @@ namespace Endurance.Reports.Plots;
 /// <summary>Every failure of one case against every essential load.</summary>
 public static class FailureHeatMap
 {
-    private const int LongestLabel = 40;
+    private const int LongestLabel = 84;
     private const int MostRows = 60;
 
     /// <summary><see langword="null"/> without essential loads or rows.</summary>

@@ -23,10 +23,25 @@ internal static class GridPainter
         for (var r = 0; r < grid.Rows.Length; r++)
         {
             var y = top + HeadingHeight + (r * RowHeight);
-            letters.Draw(canvas, grid.Rows[r], first - 9, y + 17.5f, 1);
+            Label(canvas, letters, grid.Rows[r], first - 9, y + 17.5f);
             for (var c = 0; c < grid.Columns.Length; c++)
                 Cell(canvas, letters, grid.Cells[r][c], new SKRect(first + (c * width), y, first + ((c + 1) * width), y + RowHeight));
         }
+    }
+
+    /// <summary>A long label takes two smaller lines.</summary>
+    private static void Label(SKCanvas canvas, Lettering letters, string text, float right, float baseline)
+    {
+        if (letters.WidthOf(text) <= LabelWidth - 9)
+        {
+            letters.Draw(canvas, text, right, baseline, 1);
+            return;
+        }
+
+        using var small = Lettering.Regular(10.5f);
+        var lines = small.Wrap(text, LabelWidth - 9).Take(2).ToList();
+        for (var i = 0; i < lines.Count; i++)
+            small.Draw(canvas, lines[i], right, baseline - (lines.Count == 1 ? 0 : 6) + (i * 11.5f), 1);
     }
 
     /// <summary>Breaks at underscores as well as at spaces, since names have no spaces.</summary>
