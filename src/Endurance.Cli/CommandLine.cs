@@ -67,6 +67,7 @@ internal static class CommandLine
             BatteryCommand.Create(screen),
             PartsCommand.Create(screen),
             NewCommand.Create(),
+            FitCommand.Create(screen),
         };
 
         // The host of a test, or a renamed launcher, would show its own name.

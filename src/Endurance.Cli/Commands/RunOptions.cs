@@ -44,7 +44,7 @@ internal sealed class RunOptions
 
     private readonly Option<double> _tolerance = new("--tolerance")
     {
-        Description = "Largest error of a state of charge in one step, 1e-12 to 1e-2. Default: 1e-7.",
+        Description = "Largest error of a state of charge in one step, 1e-12 to 1e-2. Default: 1e-8.",
         HelpName = "NUMBER",
         CustomParser = DecimalNumber.Between("--tolerance", FinestTolerance, CoarsestTolerance),
     };

@@ -22,4 +22,12 @@ public sealed record Alternator
     public string? DrivenBy { get; init; }
 
     public bool IsOn { get; init; } = true;
+
+    /// <summary>Current limit with the engine at idle; <see langword="null"/>: the same as <see cref="Rated"/>.</summary>
+    public Current? LimitIdle { get; init; }
+
+    /// <summary>Bus voltage above which its over-voltage relay takes it off for good; <see langword="null"/>: none fitted.</summary>
+    public Voltage? TripsAbove { get; init; }
+
+    public AlternatorField? Field { get; init; }
 }

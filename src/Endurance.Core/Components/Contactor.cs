@@ -15,4 +15,16 @@ public sealed record Contactor
 
     /// <summary>Of the closed contacts; zero or more.</summary>
     public Resistance ContactResistance { get; init; }
+
+    /// <summary>Drawn until the contacts have moved; <see langword="null"/>: the same as <see cref="Coil"/>.</summary>
+    public Current? PullInCurrent { get; init; }
+
+    /// <summary>Coil voltage above which an energised coil moves the contacts; <see langword="null"/>: any.</summary>
+    public Voltage? PullsInAbove { get; init; }
+
+    /// <summary>Coil voltage below which the contacts fall back; <see langword="null"/>: never. Not above <see cref="PullsInAbove"/>.</summary>
+    public Voltage? DropsOutBelow { get; init; }
+
+    /// <summary>The contacts are closed while the coil is not energised.</summary>
+    public bool IsNormallyClosed { get; init; }
 }

@@ -30,8 +30,18 @@ public sealed record Feed
 
     public Protection? Fuse { get; init; }
 
+    public Protection? FusibleLink { get; init; }
+
+    public SeriesResistor? Resistor { get; init; }
+
+    /// <summary>Of a current shunt; zero when there is none.</summary>
+    public Resistance Shunt { get; init; }
+
+    public ReturnPath? Return { get; init; }
+
     /// <summary>Sum of the parts other than the diode's own, zero or more.</summary>
     public Resistance ConductorResistance =>
         (Wire?.Resistance ?? default) + (Contactor?.ContactResistance ?? default) + (Switch?.ContactResistance ?? default)
-        + (Breaker?.Resistance ?? default) + (Fuse?.Resistance ?? default);
+        + (Breaker?.Resistance ?? default) + (Fuse?.Resistance ?? default) + (FusibleLink?.Resistance ?? default)
+        + (Resistor?.Resistance ?? default) + Shunt + (Return?.Wire.Resistance ?? default);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Endurance.Quantities;
 
 namespace Endurance.Components;
@@ -31,4 +32,37 @@ public sealed record Load
 
     /// <summary>Connected at time zero.</summary>
     public bool IsOn { get; init; } = true;
+
+    public Wire? Wire { get; init; }
+
+    public Switch? Switch { get; init; }
+
+    public Protection? Breaker { get; init; }
+
+    public Protection? Fuse { get; init; }
+
+    public ReturnPath? Return { get; init; }
+
+    /// <summary>Supplies ORed inside the load, two or more; empty: fed from <see cref="Bus"/> alone. With inputs, <see cref="Bus"/> is the first of them.</summary>
+    public ImmutableArray<LoadInput> Inputs { get; init; } = [];
+
+    /// <summary>Largest short draw, for the load analysis; above zero.</summary>
+    public Current? Peak { get; init; }
+
+    public Inrush? Inrush { get; init; }
+
+    /// <summary>Loads without which this one is of no use.</summary>
+    public ImmutableArray<string> Needs { get; init; } = [];
+
+    /// <summary>Phase of flight it belongs to; <see langword="null"/>: all.</summary>
+    public string? Phase { get; init; }
+
+    public LoadBasis? Basis { get; init; }
+
+    public DateOnly? MeasuredOn { get; init; }
+
+    /// <summary>Conductors between its bus and its terminals, there and back; zero or more.</summary>
+    public Resistance BranchResistance =>
+        (Wire?.Resistance ?? default) + (Switch?.ContactResistance ?? default) + (Breaker?.Resistance ?? default)
+        + (Fuse?.Resistance ?? default) + (Return?.Wire.Resistance ?? default);
 }

@@ -8,4 +8,7 @@ public enum ProtectionKind
 
     /// <summary>Opens once.</summary>
     Fuse,
+
+    /// <summary>A short length of thinner wire that melts.</summary>
+    FusibleLink,
 }

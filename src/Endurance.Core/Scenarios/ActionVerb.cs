@@ -35,4 +35,13 @@ public enum ActionVerb
 
     /// <summary>One more cell of a battery shorts.</summary>
     ShortCell,
+
+    /// <summary>A selector is turned to a position.</summary>
+    Select,
+
+    /// <summary>An engine runs at idle.</summary>
+    Idle,
+
+    /// <summary>An engine runs at cruise again.</summary>
+    Cruise,
 }

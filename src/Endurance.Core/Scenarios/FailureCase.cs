@@ -9,4 +9,7 @@ public sealed record FailureCase
 
     /// <summary>In the order of the file; empty runs the aircraft as drawn.</summary>
     public ImmutableArray<TimelineStep> Timeline { get; init; } = [];
+
+    /// <summary><see langword="null"/>: the scenario's.</summary>
+    public Landing? Landing { get; init; }
 }

@@ -28,6 +28,17 @@ public sealed record Scenario
 
     public ImmutableArray<Load> Loads { get; init; } = [];
 
+    public ImmutableArray<Charger> Chargers { get; init; } = [];
+
+    public ImmutableArray<GroundPoint> Grounds { get; init; } = [];
+
+    public ImmutableArray<Selector> Selectors { get; init; } = [];
+
+    public ImmutableArray<LowVoltageWarning> Warnings { get; init; } = [];
+
+    /// <summary>For every case that has none of its own.</summary>
+    public Landing? Landing { get; init; }
+
     public ImmutableArray<FailureCase> FailureCases { get; init; } = [];
 
     public ImmutableArray<Requirement> Requirements { get; init; } = [];

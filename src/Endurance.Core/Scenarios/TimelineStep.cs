@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Endurance.Quantities;
 
 namespace Endurance.Scenarios;
 
@@ -9,4 +10,7 @@ public sealed record TimelineStep
 
     /// <summary>One target each, in the order of the file; groups are already spelt out.</summary>
     public required ImmutableArray<TimelineAction> Actions { get; init; }
+
+    /// <summary>After this the actions are undone; <see langword="null"/>: never. Above zero.</summary>
+    public Duration? Lasts { get; init; }
 }

@@ -40,18 +40,18 @@ internal static class BranchLaw
     }
 
     /// <summary>Current into a load.</summary>
-    /// <param name="load">The load.</param>
-    /// <param name="v">Volts at its bus.</param>
+    /// <param name="load">What it draws.</param>
+    /// <param name="v">Volts at its bus, against its ground.</param>
     /// <param name="powerShare">Share of a constant-power load that draws P/v, 0 to 1.</param>
     /// <param name="standIn">Siemens per watt of the resistor in place of the rest of a constant-power load.</param>
-    public static BranchPoint Load(CompiledLoad load, double v, double powerShare, double standIn)
+    public static BranchPoint Load(CompiledDemand load, double v, double powerShare, double standIn)
     {
         switch (load.Law)
         {
             case LoadLaw.Conductance:
-                return new(load.Value * v, load.Value);
+                return new(load.BusValue * v, load.BusValue);
             case LoadLaw.Power:
-                var point = ConstantPower(load.Value * powerShare, v);
+                var point = ConstantPower(load.Value * powerShare, v, load.Conductors);
                 return new(point.Amperes + (load.Value * standIn * v), point.Siemens + (load.Value * standIn));
             default:
                 if (v >= load.Knee)
@@ -70,19 +70,39 @@ internal static class BranchLaw
     }
 
     /// <summary>Current out of a bus into an alternator: never positive.</summary>
-    public static BranchPoint Alternator(double v, CompiledAlternator alternator)
+    public static BranchPoint Alternator(double v, CompiledAlternator alternator, double limit)
     {
         var given = (alternator.Setpoint - v) / alternator.Droop;
         if (given < 0)
             return default;
-        return given >= alternator.Limit ? new(-alternator.Limit, 0) : new(-given, 1 / alternator.Droop);
+        return given >= limit ? new(-limit, 0) : new(-given, 1 / alternator.Droop);
     }
 
-    private static BranchPoint ConstantPower(double watts, double v)
+    /// <summary>Output current of a charger into its bus, and how fast it falls with the voltage there.</summary>
+    public static BranchPoint Charger(double v, CompiledCharger charger)
     {
-        if (v >= ConstantPowerFloor)
-            return new(watts / v, -watts / (v * v));
-        var slope = watts / (ConstantPowerFloor * ConstantPowerFloor);
-        return new((watts / ConstantPowerFloor) - (slope * (v - ConstantPowerFloor)), -slope);
+        var given = (charger.Output - v) / charger.Droop;
+        if (given <= 0)
+            return default;
+        return given >= charger.Limit ? new(charger.Limit, 0) : new(given, 1 / charger.Droop);
+    }
+
+    /// <summary>P at the far end of a resistance: i = 2P/(v + sqrt(v^2 - 4PR)), which ends at v^2 = 4PR and goes on along its tangent.</summary>
+    public static BranchPoint ConstantPower(double watts, double v, double resistance)
+    {
+        var at = Math.Max(v, End(watts, resistance));
+        var root = Math.Sqrt((at * at) - (4 * watts * resistance));
+        var amperes = 2 * watts / (at + root);
+        var siemens = -amperes / root;
+        return new(amperes + (siemens * (v - at)), siemens);
+    }
+
+    /// <summary>Whether a constant power is at a voltage where only the tangent stands for it: no operating point.</summary>
+    public static bool IsBeyondTheEnd(double watts, double v, double resistance) => watts > 0 && v < End(watts, resistance);
+
+    private static double End(double watts, double resistance)
+    {
+        const double justAbove = 1.0001;
+        return Math.Max(ConstantPowerFloor, justAbove * 2 * Math.Sqrt(watts * resistance));
     }
 }

@@ -5,6 +5,10 @@ namespace Endurance.Simulation;
 /// <param name="Node">Its bus.</param>
 /// <param name="Setpoint">Volts.</param>
 /// <param name="Droop">Ohms.</param>
-/// <param name="Limit">Amperes.</param>
+/// <param name="Limit">Amperes at cruise.</param>
+/// <param name="LimitIdle">Amperes at idle.</param>
 /// <param name="Engine">Index into the scenario's engines; -1 when always turned.</param>
-internal sealed record CompiledAlternator(string Name, int Node, double Setpoint, double Droop, double Limit, int Engine);
+/// <param name="TripsAbove">Volts; positive infinity without an over-voltage relay.</param>
+/// <param name="FieldNode">Node that excites it; -1 when its field is not modelled.</param>
+internal sealed record CompiledAlternator(
+    string Name, int Node, double Setpoint, double Droop, double Limit, double LimitIdle, int Engine, double TripsAbove, int FieldNode);

@@ -5,15 +5,12 @@ namespace Endurance.Simulation;
 /// <summary>A feed as numbers in SI units; its parts add up to one branch.</summary>
 internal sealed class CompiledFeed
 {
-    public CompiledFeed(Feed feed, int from, int to)
+    public CompiledFeed(Feed feed, int from, int to, int ground)
     {
+        Ground = ground;
         Name = feed.Name;
         From = from;
         To = to;
-        HasContactor = feed.Contactor is not null;
-        HasSwitch = feed.Switch is not null;
-        HasBreaker = feed.Breaker is not null;
-        HasFuse = feed.Fuse is not null;
         ConductorResistance = feed.ConductorResistance.Ohms;
         ShortedResistance = feed.Diode is null ? 0 : feed.Diode.ShortResistance.Ohms;
         Law = feed.Diode switch
@@ -42,13 +39,8 @@ internal sealed class CompiledFeed
 
     public int To { get; }
 
-    public bool HasContactor { get; }
-
-    public bool HasSwitch { get; }
-
-    public bool HasBreaker { get; }
-
-    public bool HasFuse { get; }
+    /// <summary>Node of the ground point that its return shares; -1 for the airframe.</summary>
+    public int Ground { get; }
 
     public bool HasDiode => Law != FeedLaw.Conductor;
 

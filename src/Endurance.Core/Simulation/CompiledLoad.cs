@@ -1,56 +1,31 @@
-using Endurance.Components;
-using Endurance.Quantities;
-
 namespace Endurance.Simulation;
 
-/// <summary>How a load draws, as numbers.</summary>
-internal enum LoadLaw
-{
-    Current,
-    Conductance,
-    Power,
-}
-
-/// <summary>A load or a contactor's coil as numbers in SI units.</summary>
+/// <summary>A load, a contactor's coil or an alternator's field as numbers in SI units.</summary>
 internal sealed class CompiledLoad
 {
-    /// <summary>Volts below which a constant current falls to zero, unless the minimum is lower still.</summary>
-    private const double LowestConstantCurrentVolts = 1;
+    public required string Name { get; init; }
 
-    public CompiledLoad(string name, int node, Demand demand, double duty, Voltage? minimum)
-    {
-        Name = name;
-        Node = node;
-        (Law, Value) = demand switch
-        {
-            ConstantCurrent c => (LoadLaw.Current, c.Current.Amperes * duty),
-            ConstantResistance r => (LoadLaw.Conductance, duty / r.Resistance.Ohms),
-            ConstantPower p => (LoadLaw.Power, p.Power.Watts * duty),
-            _ => throw new ArgumentException("Unknown kind of demand.", nameof(demand)),
-        };
-        Minimum = minimum?.Volts ?? 0;
-        Knee = minimum is null ? LowestConstantCurrentVolts : Math.Min(LowestConstantCurrentVolts, Minimum);
-    }
+    /// <summary>Node of its positive supply.</summary>
+    public required int Node { get; init; }
 
-    public string Name { get; }
+    /// <summary>Node of its ground point; -1 for the airframe.</summary>
+    public int Ground { get; init; } = -1;
 
-    public int Node { get; }
+    public required CompiledDemand Demand { get; init; }
 
-    public LoadLaw Law { get; }
+    /// <summary>What it draws while it starts; <see langword="null"/>: the same.</summary>
+    public CompiledDemand? Inrush { get; init; }
 
-    /// <summary>Amperes, siemens or watts, duty included.</summary>
-    public double Value { get; }
+    /// <summary>Seconds that <see cref="Inrush"/> lasts.</summary>
+    public double InrushLasts { get; init; }
 
-    /// <summary>Volts; 0 when there is none.</summary>
-    public double Minimum { get; }
+    /// <summary>Volts at its own terminals; 0 when there is none.</summary>
+    public double Minimum { get; init; }
 
     public bool HasMinimum => Minimum > 0;
 
-    /// <summary>Volts below which a constant current falls linearly to zero.</summary>
-    public double Knee { get; }
-
-    /// <summary>Volts at which it counts as lost: its minimum, its bus's cutoff or the last resort.</summary>
-    public required double JudgedAt { get; init; }
+    /// <summary>Volts at its terminals at which it counts as lost: its minimum, its bus's cutoff or the last resort.</summary>
+    public double JudgedAt { get; init; }
 
     /// <summary>Volts; <see cref="double.NaN"/> when it never restarts.</summary>
     public double Restart { get; init; } = double.NaN;
@@ -59,4 +34,7 @@ internal sealed class CompiledLoad
 
     /// <summary>Seconds for which the restart voltage must hold.</summary>
     public double StartUp { get; init; }
+
+    /// <summary>Indices of the loads without which it is of no use.</summary>
+    public int[] Needs { get; init; } = [];
 }

@@ -27,6 +27,12 @@ public enum EventKind
     /// <summary>A battery's own protection opened or closed.</summary>
     BatteryProtection,
 
+    /// <summary>A breaker, fuse, relay or contactor moved, or a charger started or stopped, of itself.</summary>
+    Tripped,
+
+    /// <summary>A low-voltage warning came on.</summary>
+    Warning,
+
     /// <summary>The network had no operating point until a load was dropped.</summary>
     VoltageCollapse,
 

@@ -11,52 +11,80 @@ internal static class NetworkCompiler
 
     public static CompiledNetwork Compile(Scenario scenario)
     {
-        var node = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var bus in scenario.Buses)
-            node.Add(bus.Name, node.Count);
+        var nodes = new Nodes(scenario);
         var engines = scenario.Engines;
-        var coils = scenario.Feeds.Index().Where(feed => feed.Item.Contactor?.Coil is not null).ToArray();
+        var feeds = scenario.Feeds.Select(feed => new CompiledFeed(feed, nodes.Bus(feed.From), nodes.Bus(feed.To), nodes.Ground(feed.Return)));
         return new CompiledNetwork
         {
-            BusNames = [.. scenario.Buses.Select(bus => bus.Name)],
+            NodeNames = [.. nodes.Names],
+            BusCount = scenario.Buses.Length,
+            FirstGround = nodes.FirstGround,
+            GroundSiemens = [.. scenario.Grounds.Select(ground => 1 / ground.Resistance.Ohms)],
             Cutoffs = [.. scenario.Buses.Select(bus => bus.Cutoff?.Volts ?? 0)],
-            Batteries = CompileBatteries(scenario, node),
-            Alternators = [.. scenario.Alternators.Select(alternator => new CompiledAlternator(
-                alternator.Name, node[alternator.Bus], alternator.Setpoint.Volts, alternator.Droop.Ohms, alternator.Rated.Amperes,
-                alternator.DrivenBy is null ? -1 : engines.IndexOf(alternator.DrivenBy)))],
-            Feeds = [.. scenario.Feeds.Select(feed => new CompiledFeed(feed, node[feed.From], node[feed.To]))],
-            Loads = [.. scenario.Loads.Select(load => CompileLoad(load, node[load.Bus], scenario.Buses[node[load.Bus]]))],
-            Coils = [.. coils.Select(coil => CompileCoil(coil.Item, node))],
-            CoilFeeds = [.. coils.Select(coil => coil.Index)],
+            Batteries = CompileBatteries(scenario, nodes),
+            Alternators = [.. scenario.Alternators.Select(alternator => CompileAlternator(alternator, nodes, engines.IndexOf(alternator.DrivenBy ?? "")))],
+            Chargers = [.. scenario.Chargers.Select(charger => CompileCharger(charger, nodes))],
+            Feeds = [.. feeds, .. scenario.Loads.SelectMany(load => CompileInputs(load, nodes))],
+            ListedFeeds = scenario.Feeds.Length,
+            Loads = [.. scenario.Loads.Select(load => LoadCompiler.Compile(load, scenario, nodes))],
+            Coils = [.. scenario.Feeds.Index().Where(feed => feed.Item.Contactor is not null).Select(feed => LoadCompiler.CompileCoil(feed.Item, feed.Index, nodes))],
+            Fields = [.. scenario.Alternators.Select(alternator => LoadCompiler.CompileField(alternator, nodes))],
+            Breakers = [.. CompileBreakers(scenario)],
             Hysteresis = scenario.System == SystemVoltage.Volts28 ? Hysteresis28 : Hysteresis14,
             Ambient = scenario.Ambient.Kelvin,
         };
     }
 
-    private static CompiledBattery[] CompileBatteries(Scenario scenario, Dictionary<string, int> node)
+    private static CompiledBattery[] CompileBatteries(Scenario scenario, Nodes nodes)
     {
         var batteries = new CompiledBattery[scenario.Batteries.Length];
         var slot = 0;
         for (var i = 0; i < batteries.Length; i++)
         {
-            batteries[i] = new CompiledBattery(scenario.Batteries[i], node[scenario.Batteries[i].Bus], slot);
+            batteries[i] = new CompiledBattery(scenario.Batteries[i], nodes.Bus(scenario.Batteries[i].Bus), slot);
             slot += batteries[i].StateCount;
         }
 
         return batteries;
     }
 
-    private static CompiledLoad CompileLoad(Load load, int node, Bus bus) =>
-        new(load.Name, node, load.Demand, load.Duty, load.Minimum)
-        {
-            JudgedAt = (load.Minimum ?? bus.Cutoff ?? Load.LastResortMinimum).Volts,
-            Restart = load.Restart?.Volts ?? double.NaN,
-            StartUp = load.StartUp.Seconds,
-        };
+    private static CompiledAlternator CompileAlternator(Alternator alternator, Nodes nodes, int engine) => new(
+        alternator.Name, nodes.Bus(alternator.Bus), alternator.Setpoint.Volts, alternator.Droop.Ohms, alternator.Rated.Amperes,
+        (alternator.LimitIdle ?? alternator.Rated).Amperes, engine, alternator.TripsAbove?.Volts ?? double.PositiveInfinity,
+        alternator.Field is { } field ? nodes.Bus(field.Bus) : -1);
 
-    private static CompiledLoad CompileCoil(Feed feed, Dictionary<string, int> node) =>
-        new(feed.Name, node[feed.Contactor!.CoilBus ?? feed.From], feed.Contactor.Coil!, duty: 1, minimum: null)
+    private static CompiledCharger CompileCharger(Charger charger, Nodes nodes) => new(
+        charger.Name, nodes.Bus(charger.From), nodes.Bus(charger.To), charger.Output.Volts, charger.Droop.Ohms, charger.Limit.Amperes,
+        charger.Efficiency, charger.CutIn?.Volts ?? double.NegativeInfinity, charger.CutOut?.Volts ?? double.NegativeInfinity);
+
+    private static IEnumerable<CompiledFeed> CompileInputs(Load load, Nodes nodes) =>
+        load.Inputs.Select(input => new CompiledFeed(
+            new Feed { Name = $"{load.Name} from {input.Bus}", From = input.Bus, To = load.Name, Diode = input.Diode },
+            nodes.Bus(input.Bus), nodes.Supply(load), -1));
+
+    private static IEnumerable<CompiledBreaker> CompileBreakers(Scenario scenario)
+    {
+        foreach (var (i, feed) in scenario.Feeds.Index())
         {
-            JudgedAt = 0,
-        };
+            foreach (var protection in new[] { feed.Breaker, feed.Fuse, feed.FusibleLink })
+            {
+                if (CompileBreaker(feed.Name, protection, i, -1) is { } breaker)
+                    yield return breaker;
+            }
+        }
+
+        foreach (var (i, load) in scenario.Loads.Index())
+        {
+            foreach (var protection in new[] { load.Breaker, load.Fuse })
+            {
+                if (CompileBreaker(load.Name, protection, -1, i) is { } breaker)
+                    yield return breaker;
+            }
+        }
+    }
+
+    private static CompiledBreaker? CompileBreaker(string owner, Protection? protection, int feed, int load) =>
+        protection?.TimeConstant is { } tau
+            ? new(owner, protection.Kind, feed, load, protection.Rating.Amperes, protection.Factor * protection.Factor, tau.Seconds)
+            : null;
 }

@@ -8,9 +8,13 @@ internal sealed class NetworkEquations
     /// <summary>Kelvin within which a junction counts as settled; far below the 0.01 K that matters, so that rates stay smooth.</summary>
     private const double JunctionTolerance = 1e-4;
 
+    /// <summary>Watts within which a charger's input counts as settled.</summary>
+    private const double ChargerTolerance = 1e-8;
+
     private readonly CompiledNetwork network;
     private readonly RunState run;
     private readonly int n;
+    private readonly NodalSystem nodal;
     private readonly JunctionState[] junctions;
 
     /// <summary>Siemens of the resistor per watt of a constant-power load at share 0.</summary>
@@ -20,10 +24,9 @@ internal sealed class NetworkEquations
     {
         this.network = network;
         this.run = run;
-        n = network.BusCount;
+        n = network.NodeCount;
         Volts = new double[n];
-        Residual = new double[n];
-        Jacobian = new double[n * n];
+        nodal = new NodalSystem(n);
         BatteryEmf = new double[network.Batteries.Length];
         BatteryResistance = new double[network.Batteries.Length];
         BatteryChargeLimit = new double[network.Batteries.Length];
@@ -32,6 +35,9 @@ internal sealed class NetworkEquations
         FeedAmperes = new double[network.Feeds.Length];
         LoadAmperes = new double[network.Loads.Length];
         CoilAmperes = new double[network.Coils.Length];
+        FieldAmperes = new double[network.Fields.Length];
+        ChargerAmperes = new double[network.Chargers.Length];
+        ChargerWatts = new double[network.Chargers.Length];
         junctions = [.. network.Feeds.Select(feed => new JunctionState(feed, network.Ambient))];
         HasHeatPaths = junctions.Any(junction => junction.MovesWithHeat);
     }
@@ -39,10 +45,10 @@ internal sealed class NetworkEquations
     public double[] Volts { get; }
 
     /// <summary>Amperes leaving each bus.</summary>
-    public double[] Residual { get; }
+    public double[] Residual => nodal.Residual;
 
     /// <summary>Row by row, siemens.</summary>
-    public double[] Jacobian { get; }
+    public double[] Jacobian => nodal.Jacobian;
 
     public double[] BatteryEmf { get; }
 
@@ -61,6 +67,17 @@ internal sealed class NetworkEquations
 
     public double[] CoilAmperes { get; }
 
+    public double[] FieldAmperes { get; }
+
+    /// <summary>At the output.</summary>
+    public double[] ChargerAmperes { get; }
+
+    /// <summary>At the input; follows the output by <see cref="MoveChargers"/>.</summary>
+    public double[] ChargerWatts { get; }
+
+    /// <summary>Some constant-power load is at a voltage at which its own conductors cannot carry its power.</summary>
+    public bool IsBeyondAnEnd { get; private set; }
+
     /// <summary>
     /// Share of every constant-power load that draws P/v, 0 to 1; the rest stands as a resistor that draws less than P/v at any
     /// possible voltage. Without that resistor a network of constant-power loads alone would start with nothing flowing, where
@@ -73,27 +90,8 @@ internal sealed class NetworkEquations
 
     private bool HasHeatPaths { get; }
 
-    /// <summary>Highest EMF or set-point of a working source; at least 1 V.</summary>
-    public double HighestSource
-    {
-        get
-        {
-            var highest = 1.0;
-            for (var i = 0; i < network.Batteries.Length; i++)
-            {
-                if (run.IsJoined(i))
-                    highest = Math.Max(highest, BatteryEmf[i]);
-            }
-
-            for (var i = 0; i < network.Alternators.Length; i++)
-            {
-                if (run.Generates(i))
-                    highest = Math.Max(highest, network.Alternators[i].Setpoint);
-            }
-
-            return highest;
-        }
-    }
+    /// <summary>Highest EMF, set-point or output of a working source; at least 1 V.</summary>
+    public double HighestSource => Sources.Highest(network, run, BatteryEmf);
 
     /// <summary>Every live bus at the highest source: above every solution.</summary>
     public void SetHighStart()
@@ -101,8 +99,11 @@ internal sealed class NetworkEquations
         var high = HighestSource;
         siemensPerWatt = 1 / (high * high);
         for (var i = 0; i < n; i++)
-            Volts[i] = run.Energised[i] ? high : 0;
+            Volts[i] = run.Energised[i] && i < network.FirstGround ? high : 0;
     }
+
+    /// <summary>Volts between a load's supply and its ground.</summary>
+    public double LoadVolts(int load) => VoltsAcross(network.Loads[load]);
 
     /// <summary>Junction temperature of a feed's diode, kelvin.</summary>
     public double JunctionKelvin(int feed) => junctions[feed].Kelvin;
@@ -114,7 +115,25 @@ internal sealed class NetworkEquations
         if (!branch.HasDiode || !run.Conducting[feed])
             return 0;
         var amperes = FeedAmperes[feed];
-        return amperes * (Volts[branch.From] - Volts[branch.To] - (amperes * branch.ConductorResistance));
+        return amperes * (FeedVolts(branch) - (amperes * branch.ConductorResistance));
+    }
+
+    /// <summary>Volts along a feed and its return.</summary>
+    public double FeedVolts(CompiledFeed feed) => Volts[feed.From] - Volts[feed.To] - (feed.Ground < 0 ? 0 : Volts[feed.Ground]);
+
+    /// <summary>Sets the input power of every charger to what its output takes; <see langword="true"/> when any moved.</summary>
+    public bool MoveChargers()
+    {
+        var moved = false;
+        for (var i = 0; i < ChargerWatts.Length; i++)
+        {
+            var charger = network.Chargers[i];
+            var watts = run.Charges(i) ? Math.Max(0, Volts[charger.To]) * ChargerAmperes[i] / charger.Efficiency : 0;
+            moved |= Math.Abs(watts - ChargerWatts[i]) > ChargerTolerance;
+            ChargerWatts[i] = watts;
+        }
+
+        return moved;
     }
 
     /// <summary>Sets junctions to ambient plus their heat times the heat path; <see langword="true"/> when any moved.</summary>
@@ -135,50 +154,44 @@ internal sealed class NetworkEquations
     /// <summary>Fills residual, Jacobian and branch currents at the present voltages.</summary>
     public void Assemble()
     {
-        Array.Clear(Residual);
-        Array.Clear(Jacobian);
+        nodal.Clear();
         for (var i = 0; i < n; i++)
         {
-            var live = run.Energised[i];
-            Jacobian[(i * n) + i] = live ? GroundLeak : 1;
-            if (live)
-                Residual[i] = GroundLeak * Volts[i];
-            else
-                Volts[i] = 0;
+            if (run.Energised[i])
+            {
+                nodal.Add(i, new(GroundLeak * Volts[i], GroundLeak));
+                continue;
+            }
+
+            Volts[i] = 0;
+            nodal.Pin(i);
         }
 
+        for (var i = network.FirstGround; i < n; i++)
+            nodal.Add(i, new(network.GroundSiemens[i - network.FirstGround] * Volts[i], network.GroundSiemens[i - network.FirstGround]));
+        IsBeyondAnEnd = false;
         AddFeeds();
         AddBatteries();
         AddAlternators();
+        AddChargers();
         for (var i = 0; i < network.Loads.Length; i++)
-            LoadAmperes[i] = run.LoadDraws(i) ? AddToGround(network.Loads[i]) : 0;
+            LoadAmperes[i] = run.LoadDraws(i) ? AddLoad(network.Loads[i], run.DemandOf(i)) : 0;
         for (var i = 0; i < network.Coils.Length; i++)
-            CoilAmperes[i] = run.ContactorClosed[network.CoilFeeds[i]] ? AddToGround(network.Coils[i]) : 0;
+            CoilAmperes[i] = CoilDraw(i) is { } coil ? AddLoad(coil, coil.Demand) : 0;
+        for (var i = 0; i < network.Fields.Length; i++)
+            FieldAmperes[i] = run.DrawsField(i) && network.Fields[i] is { } field ? AddLoad(field, field.Demand) : 0;
     }
 
-    /// <summary>Writes the full-power current of all constant-power loads at each bus.</summary>
-    public void PowerCurrents(double[] amperes)
+    /// <summary>What a coil draws by now; <see langword="null"/>: nothing.</summary>
+    public CompiledLoad? CoilDraw(int coil)
     {
-        Array.Clear(amperes);
-        for (var i = 0; i < network.Loads.Length; i++)
-        {
-            var load = network.Loads[i];
-            if (load.Law == LoadLaw.Power && run.LoadDraws(i) && run.Energised[load.Node])
-                amperes[load.Node] += BranchLaw.Load(load, Volts[load.Node], 1, 0).Amperes;
-        }
+        var compiled = network.Coils[coil];
+        if (!run.IsEnergised(compiled))
+            return null;
+        return run.CoilPulledIn[coil] ? compiled.Holding : compiled.PullingIn ?? compiled.Holding;
     }
 
-    public int WorstBus()
-    {
-        var worst = 0;
-        for (var i = 1; i < n; i++)
-        {
-            if (Math.Abs(Residual[i]) > Math.Abs(Residual[worst]))
-                worst = i;
-        }
-
-        return worst;
-    }
+    public int WorstBus() => nodal.Worst();
 
     public double WorstResidual() => Residual[WorstBus()];
 
@@ -190,15 +203,11 @@ internal sealed class NetworkEquations
             FeedAmperes[i] = 0;
             if (!run.Conducting[i] || !run.Energised[feed.From] || !run.Energised[feed.To])
                 continue;
-            var v = Volts[feed.From] - Volts[feed.To];
-            var point = FeedPoint(feed, i, v);
+            var point = FeedPoint(feed, i, FeedVolts(feed));
             FeedAmperes[i] = point.Amperes;
-            Residual[feed.From] += point.Amperes;
-            Residual[feed.To] -= point.Amperes;
-            Jacobian[(feed.From * n) + feed.From] += point.Siemens;
-            Jacobian[(feed.To * n) + feed.To] += point.Siemens;
-            Jacobian[(feed.From * n) + feed.To] -= point.Siemens;
-            Jacobian[(feed.To * n) + feed.From] -= point.Siemens;
+            nodal.AddBetween(feed.From, feed.To, point);
+            if (feed.Ground >= 0)
+                nodal.AddReturn(feed.From, feed.To, feed.Ground, point);
         }
     }
 
@@ -231,7 +240,7 @@ internal sealed class NetworkEquations
                 continue;
             var point = BranchLaw.Battery(Volts[node], BatteryEmf[i], BatteryResistance[i], BatteryChargeLimit[i], run.BatteryExhausted[i]);
             BatteryAmperes[i] = -point.Amperes;
-            Add(node, point);
+            nodal.Add(node, point);
         }
     }
 
@@ -243,24 +252,43 @@ internal sealed class NetworkEquations
             if (!run.Generates(i))
                 continue;
             var alternator = network.Alternators[i];
-            var point = BranchLaw.Alternator(Volts[alternator.Node], alternator);
+            var point = BranchLaw.Alternator(Volts[alternator.Node], alternator, run.LimitOf(i));
             AlternatorAmperes[i] = -point.Amperes;
-            Add(alternator.Node, point);
+            nodal.Add(alternator.Node, point);
         }
     }
 
-    private double AddToGround(CompiledLoad load)
+    private void AddChargers()
+    {
+        for (var i = 0; i < network.Chargers.Length; i++)
+        {
+            var charger = network.Chargers[i];
+            ChargerAmperes[i] = 0;
+            if (!run.Charges(i))
+                continue;
+            var output = BranchLaw.Charger(Volts[charger.To], charger);
+            ChargerAmperes[i] = output.Amperes;
+            nodal.Add(charger.To, new(-output.Amperes, output.Siemens));
+            var watts = ChargerWatts[i] * PowerShare;
+            nodal.Add(charger.From, BranchLaw.ConstantPower(watts, Volts[charger.From], 0));
+            IsBeyondAnEnd |= BranchLaw.IsBeyondTheEnd(watts, Volts[charger.From], 0);
+        }
+    }
+
+    private double AddLoad(CompiledLoad load, CompiledDemand demand)
     {
         if (!run.Energised[load.Node])
             return 0;
-        var point = BranchLaw.Load(load, Volts[load.Node], PowerShare, (1 - PowerShare) * siemensPerWatt);
-        Add(load.Node, point);
+        var v = VoltsAcross(load);
+        var point = BranchLaw.Load(demand, v, PowerShare, (1 - PowerShare) * siemensPerWatt);
+        if (demand.Law == LoadLaw.Power)
+            IsBeyondAnEnd |= BranchLaw.IsBeyondTheEnd(demand.Value * PowerShare, v, demand.Conductors);
+        if (load.Ground < 0)
+            nodal.Add(load.Node, point);
+        else
+            nodal.AddBetween(load.Node, load.Ground, point);
         return point.Amperes;
     }
 
-    private void Add(int node, BranchPoint point)
-    {
-        Residual[node] += point.Amperes;
-        Jacobian[(node * n) + node] += point.Siemens;
-    }
+    private double VoltsAcross(CompiledLoad load) => Volts[load.Node] - (load.Ground < 0 ? 0 : Volts[load.Ground]);
 }

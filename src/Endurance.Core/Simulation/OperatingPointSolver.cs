@@ -24,27 +24,28 @@ internal sealed class OperatingPointSolver
     private const double SmallestPowerStep = 1e-7;
 
     private readonly CompiledNetwork network;
-    private readonly RunState run;
     private readonly NetworkEquations equations;
+    private readonly CollapseProbe collapse;
     private readonly int n;
     private readonly double[] step;
     private readonly double[] factors;
     private readonly double[] before;
     private readonly double[] safe;
+    private readonly double[] descent;
     private readonly bool mayFloat;
     private bool warm;
 
     public OperatingPointSolver(CompiledNetwork network, RunState run)
     {
         this.network = network;
-        this.run = run;
-        n = network.BusCount;
+        n = network.NodeCount;
         equations = new NetworkEquations(network, run);
         step = new double[n];
         factors = new double[n * n];
         before = new double[n];
         safe = new double[n];
-        CollapsedBuses = new bool[n];
+        collapse = new CollapseProbe(network, run, equations);
+        descent = new double[n];
         const double tinySaturation = 1e-6;
         mayFloat = network.Feeds.Any(feed => feed.Law == FeedLaw.IdealDiode
             || (feed.Junction is { } junction && junction.SaturationCurrent.Amperes < tinySaturation));
@@ -56,7 +57,10 @@ internal sealed class OperatingPointSolver
     public double[] Volts => equations.Volts;
 
     /// <summary>After a failed <see cref="TrySolve"/>: the buses whose voltage was falling away.</summary>
-    public bool[] CollapsedBuses { get; }
+    public bool[] CollapsedBuses => collapse.Buses;
+
+    /// <summary>After a failed <see cref="TrySolve"/>: the loads whose own conductors cannot carry their power.</summary>
+    public bool[] CollapsedLoads => collapse.Loads;
 
     public int Solves { get; private set; }
 
@@ -76,7 +80,7 @@ internal sealed class OperatingPointSolver
         return false;
     }
 
-    /// <summary>Solves again until no junction moves; a junction's temperature follows its own heat.</summary>
+    /// <summary>Solves again until no junction and no charger moves: a junction's temperature follows its heat, a charger's input its output.</summary>
     private bool TryHeated()
     {
         const int rounds = 60;
@@ -84,7 +88,7 @@ internal sealed class OperatingPointSolver
         {
             if (!TryAtFixedJunctions())
                 return false;
-            if (!equations.MoveJunctions())
+            if (!equations.MoveJunctions() & !equations.MoveChargers())
                 return true;
         }
 
@@ -109,7 +113,7 @@ internal sealed class OperatingPointSolver
         equations.SetHighStart();
         equations.PowerShare = 0;
         if (!Newton(ColdIterations, settle: true))
-            throw new UnsolvedNetworkException(network.BusNames[equations.WorstBus()], equations.WorstResidual());
+            throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
         var reached = 0.0;
         var increment = 1.0;
         while (reached < 1)
@@ -127,7 +131,10 @@ internal sealed class OperatingPointSolver
             increment /= 2;
             if (increment < SmallestPowerStep)
             {
-                MarkCollapsed(reached);
+                if (TryDescend())
+                    return true;
+                safe.CopyTo(equations.Volts, 0);
+                collapse.Mark(reached);
                 return false;
             }
         }
@@ -135,25 +142,54 @@ internal sealed class OperatingPointSolver
         return true;
     }
 
+    /// <summary>
+    /// Where the highest solution ends, a lower stable one may remain: an alternator at its limit falls to the voltage of a full
+    /// battery. Follows the network down as capacitors on the buses would let it, in bounded steps, until it balances or is dead.
+    /// </summary>
+    private bool TryDescend()
+    {
+        const double largestFall = 0.25;
+        const double dead = 0.1;
+        equations.PowerShare = 1;
+        for (var i = 0; i < ColdIterations; i++)
+        {
+            equations.Volts.CopyTo(descent, 0);
+            if (Newton(WarmIterations) && IsStable())
+                return true;
+            descent.CopyTo(equations.Volts, 0);
+            equations.Assemble();
+            FactorShifted();
+            var largest = Direction();
+            var scale = largest > largestFall ? largestFall / largest : 1;
+            for (var b = 0; b < n; b++)
+                equations.Volts[b] += scale * step[b];
+            if (collapse.LowestPowerVolts() < dead)
+                return false;
+        }
+
+        return false;
+    }
+
+    /// <summary>Factors the Jacobian with as much conductance to ground on every bus as makes its pivots positive.</summary>
+    private void FactorShifted()
+    {
+        const double first = 1e-3, last = 1e12;
+        for (var shift = 0.0; shift < last; shift = shift == 0 ? first : 4 * shift)
+        {
+            equations.Jacobian.CopyTo(factors, 0);
+            for (var i = 0; i < n; i++)
+                factors[(i * n) + i] += shift;
+            if (SmallLu.TryFactor(factors, n))
+                return;
+        }
+
+        throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
+    }
+
     private bool IsStable()
     {
         equations.Jacobian.CopyTo(factors, 0);
         return SmallLu.TryFactor(factors, n);
-    }
-
-    /// <summary>The buses that move most where the solution is about to vanish: those at half or more of the largest motion.</summary>
-    private void MarkCollapsed(double reached)
-    {
-        equations.PowerShare = reached;
-        equations.Assemble();
-        equations.Jacobian.CopyTo(factors, 0);
-        if (!SmallLu.TryFactor(factors, n))
-            throw new UnsolvedNetworkException(network.BusNames[equations.WorstBus()], equations.WorstResidual());
-        equations.PowerCurrents(step);
-        SmallLu.Solve(factors, step, n);
-        var largest = step.Max();
-        for (var i = 0; i < n; i++)
-            CollapsedBuses[i] = run.Energised[i] && step[i] >= largest / 2;
     }
 
     /// <param name="limit">Most iterations.</param>
@@ -165,7 +201,7 @@ internal sealed class OperatingPointSolver
         for (var i = 0; i < limit; i++)
         {
             if (IsBalanced() && (!(mayFloat || settle) || lastStep <= LargestLastStep))
-                return true;
+                return !equations.IsBeyondAnEnd;
             Iterations++;
             equations.Jacobian.CopyTo(factors, 0);
             if (!SmallLu.TryFactor(factors, n))
@@ -175,7 +211,7 @@ internal sealed class OperatingPointSolver
                 return false;
         }
 
-        return IsBalanced();
+        return IsBalanced() && !equations.IsBeyondAnEnd;
     }
 
     /// <summary>Fills <see cref="step"/> and returns its largest component in volts.</summary>

@@ -52,8 +52,8 @@ internal sealed class Recorder
     public void Begin()
     {
         var equations = solver.Equations;
-        solver.Volts.CopyTo(busStart, 0);
-        solver.Volts.CopyTo(busLowest, 0);
+        solver.Volts.AsSpan(0, network.BusCount).CopyTo(busStart);
+        busStart.CopyTo(busLowest, 0);
         equations.BatteryAmperes.CopyTo(batteryStart, 0);
         equations.FeedAmperes.CopyTo(feedStart, 0);
         equations.FeedAmperes.CopyTo(feedHighest, 0);
@@ -96,7 +96,7 @@ internal sealed class Recorder
             Buses = [.. Enumerable.Range(0, network.BusCount).Select(Bus)],
             Loads = [.. Enumerable.Range(0, network.Loads.Length).Select(Load)],
             Batteries = [.. Enumerable.Range(0, network.Batteries.Length).Select(i => Battery(i, y, start))],
-            Feeds = [.. Enumerable.Range(0, network.Feeds.Length).Select(i => Feed(i, y))],
+            Feeds = [.. Enumerable.Range(0, network.ListedFeeds).Select(i => Feed(i, y))],
             Events = [.. journal.Events],
             Findings = findings,
             Recognition = Time(journal.Recognition),
@@ -111,7 +111,7 @@ internal sealed class Recorder
 
     private BusOutcome Bus(int i) => new()
     {
-        Name = network.BusNames[i],
+        Name = network.NodeNames[i],
         Cutoff = network.Cutoffs[i] > 0 ? Voltage.FromVolts(network.Cutoffs[i]) : null,
         TimeToCutoff = Time(journal.BusFirst[i]),
         TimeToCutoffForGood = Time(journal.BusLast[i]),

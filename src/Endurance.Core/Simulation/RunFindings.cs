@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Endurance.Findings;
+using Endurance.Scenarios;
 using Endurance.Simulation.Events;
 
 namespace Endurance.Simulation;
@@ -10,15 +11,8 @@ internal static class RunFindings
     public static ImmutableArray<Finding> Of(CompiledNetwork network, Watches watches, NetworkEquations equations)
     {
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        foreach (var step in watches.Steps.Where(step => step.Cause is not null && !step.IsSpent))
-        {
-            var cause = step.Cause!;
-            var names = string.Join(", ", step.Actions.Select(action => action.Name));
-            findings.Add(new Finding("step-never-fired", Severity.Caution, cause.Bus, cause.Below.ToString(),
-                $"The step that waits for {cause.Bus} below {cause.Below} for {cause.For} never came, so nothing was done about {names}. "
-                + "Check the threshold, or give the step a time."));
-        }
-
+        foreach (var step in watches.Steps.Where(step => !step.IsTimed && !step.IsSpent))
+            findings.Add(NeverCame(step));
         if (equations.ThermalRunaway)
         {
             findings.Add(new Finding("thermal-runaway", Severity.Warning, "diodes", "",
@@ -26,5 +20,18 @@ internal static class RunFindings
         }
 
         return findings.ToImmutable();
+    }
+
+    private static Finding NeverCame(WaitingStep step)
+    {
+        var (part, value, what) = step.Trigger switch
+        {
+            WhenBelow low => (low.Bus, low.Below.ToString(), $"{low.Bus} below {low.Below} for {low.For}"),
+            WhenWarned warned => (warned.Warning, "", $"{warned.Warning} to be recognised after {warned.RecognisedAfter}"),
+            _ => ("", "", "nothing"),
+        };
+        var names = string.Join(", ", step.Actions.Select(action => action.Name));
+        return new Finding("step-never-fired", Severity.Caution, part, value,
+            $"The step that waits for {what} never came, so nothing was done about {names}. Check the threshold, or give the step a time.");
     }
 }

@@ -20,8 +20,8 @@ internal sealed class RunSystem : IDifferentialSystem
     public RunSystem(CompiledNetwork network, RunState run, StateLayout layout, OperatingPointSolver solver, GuardSet guards)
     {
         this.guards = guards;
-        newer = new double[network.BusCount];
-        older = new double[network.BusCount];
+        newer = new double[network.NodeCount];
+        older = new double[network.NodeCount];
         this.network = network;
         this.run = run;
         this.layout = layout;
@@ -68,12 +68,10 @@ internal sealed class RunSystem : IDifferentialSystem
             var amperes = equations.FeedAmperes[i];
             var feed = network.Feeds[i];
             rates[layout.FeedReverse + i] = Math.Max(0, -amperes);
-            rates[layout.SinkEnergy] += amperes * (equations.Volts[feed.From] - equations.Volts[feed.To]);
+            rates[layout.SinkEnergy] += amperes * equations.FeedVolts(feed);
         }
 
-        for (var i = 0; i < network.Alternators.Length; i++)
-            rates[layout.SourceEnergy] += equations.AlternatorAmperes[i] * equations.Volts[network.Alternators[i].Node];
-        rates[layout.SinkEnergy] += PowerOf(network.Loads, equations.LoadAmperes) + PowerOf(network.Coils, equations.CoilAmperes);
+        OtherPower(equations, rates);
         Stage++;
         if (guards.AnyDue(y))
             StagesDue |= 1 << Stage;
@@ -128,11 +126,27 @@ internal sealed class RunSystem : IDifferentialSystem
         }
     }
 
-    private double PowerOf(CompiledLoad[] loads, double[] amperes)
+    /// <summary>Alternators and chargers' outputs give; loads, coils, fields, ground points and chargers' inputs take.</summary>
+    private void OtherPower(NetworkEquations equations, Span<double> rates)
     {
-        var watts = 0.0;
-        for (var i = 0; i < loads.Length; i++)
-            watts += amperes[i] * solver.Volts[loads[i].Node];
-        return watts;
+        var volts = equations.Volts;
+        for (var i = 0; i < network.Alternators.Length; i++)
+            rates[layout.SourceEnergy] += equations.AlternatorAmperes[i] * volts[network.Alternators[i].Node];
+        var sink = 0.0;
+        for (var i = 0; i < network.Chargers.Length; i++)
+        {
+            rates[layout.SourceEnergy] += equations.ChargerAmperes[i] * volts[network.Chargers[i].To];
+            sink += run.Charges(i) ? equations.ChargerWatts[i] : 0;
+        }
+
+        for (var i = 0; i < network.Loads.Length; i++)
+            sink += equations.LoadAmperes[i] * equations.LoadVolts(i);
+        for (var i = 0; i < network.Coils.Length; i++)
+            sink += equations.CoilAmperes[i] * volts[network.Coils[i].Node];
+        for (var i = 0; i < network.Fields.Length; i++)
+            sink += equations.FieldAmperes[i] * (network.Fields[i] is { } field ? volts[field.Node] : 0);
+        for (var i = network.FirstGround; i < network.NodeCount; i++)
+            sink += volts[i] * volts[i] * network.GroundSiemens[i - network.FirstGround];
+        rates[layout.SinkEnergy] += sink;
     }
 }

@@ -6,7 +6,7 @@ namespace Endurance.Simulation;
 public sealed record SimulationOptions
 {
     /// <summary>Largest error of a state of charge in one step; 1e-12 to 1e-2.</summary>
-    public double Tolerance { get; init; } = 1e-7;
+    public double Tolerance { get; init; } = 1e-8;
 
     /// <summary>Spacing of the recorded trace, above zero; <see langword="null"/>: no trace is kept.</summary>
     public Duration? SampleInterval { get; init; }

@@ -26,12 +26,15 @@ internal sealed class SimulationRun
     private readonly SimulationOptions options;
     private readonly RunState run;
     private readonly Watches watches;
+    private readonly RunClock clock;
     private readonly Journal journal;
     private readonly StateLayout layout;
     private readonly OperatingPointSolver solver;
     private readonly RunSystem system;
+    private readonly Heats heats;
     private readonly GuardSet guards;
     private readonly DormandPrince method;
+    private readonly double longestStep;
     private readonly EventLocator locator;
     private readonly Settlement settlement;
     private readonly Recorder recorder;
@@ -53,15 +56,18 @@ internal sealed class SimulationRun
         this.options = options;
         horizon = scenario.Horizon.Seconds;
         run = new RunState(network, scenario);
-        watches = new Watches(network, TimelineCompiler.Compile(scenario, failureCase));
+        watches = new Watches(network, TimelineCompiler.Compile(scenario, failureCase), TimelineCompiler.CompileWarnings(scenario));
+        clock = new RunClock(network, run, watches, horizon);
         journal = new Journal(network);
         layout = new StateLayout(network);
         solver = new OperatingPointSolver(network, run);
-        guards = new GuardSet(network, run, watches, solver);
+        heats = new Heats(network, solver.Equations);
+        guards = new GuardSet(network, run, watches, solver, heats);
         system = new RunSystem(network, run, layout, solver, guards);
         method = new DormandPrince(layout.Size, layout.Scales);
-        locator = new EventLocator(method, system, guards, layout.Size);
-        settlement = new Settlement(network, run, system, solver, guards, watches, journal);
+        longestStep = DormandPrince.StableStep * network.Batteries.Select(battery => battery.ShortestTime).DefaultIfEmpty(double.PositiveInfinity).Min();
+        locator = new EventLocator(method, system, guards, heats, layout.Size);
+        settlement = new Settlement(network, run, system, solver, guards, heats, watches, journal);
         recorder = new Recorder(network, run, solver, layout, journal);
         trace = options.SampleInterval is { } interval ? new TraceRecorder(network, solver, interval.Seconds) : null;
         y = new double[layout.Size];
@@ -69,10 +75,10 @@ internal sealed class SimulationRun
             battery.SetInitial(y);
         start = [.. y];
         sample = new double[layout.Size];
-        keptVolts = new double[network.BusCount];
+        keptVolts = new double[network.NodeCount];
     }
 
-    public bool IsFinished => t >= horizon || (!run.AnySource() && !IsAnythingToCome());
+    public bool IsFinished => t >= horizon || (!run.AnySource() && !clock.IsAnythingToCome(y));
 
     public void Begin()
     {
@@ -87,8 +93,8 @@ internal sealed class SimulationRun
     /// <summary>One step of integration, and whatever comes due at its end.</summary>
     public void Advance()
     {
-        var limit = NextDue() - t;
-        var h = Math.Min(Math.Min(suggested, limit), ToNextKnot());
+        var limit = clock.NextDue(t) - t;
+        var h = Math.Min(Math.Min(suggested, longestStep), Math.Min(limit, ToNextKnot()));
         system.StagesDue = 0;
         system.Stage = 0;
         var error = method.TryStep(system, t, y, h, options.Tolerance);
@@ -101,10 +107,13 @@ internal sealed class SimulationRun
         accepted++;
         var grown = h * Math.Clamp(Safety * Math.Pow(Math.Max(error, 1e-10), -0.2), LargestCut, LargestGrowth);
         suggested = h < suggested ? Math.Max(suggested, grown) : grown;
+        if (heats.EndStep(h))
+            system.StagesDue |= 1;
         var theta = system.StagesDue == 0 ? double.NaN : locator.Locate(h, system.StagesDue);
         var last = double.IsNaN(theta) ? 1 : theta;
         Sample(h, last);
         method.Interpolate(last, y);
+        heats.Commit(last * h);
         var arrived = double.IsNaN(theta) && h >= limit;
         t = arrived ? t + limit : t + (last * h);
         if (arrived || !double.IsNaN(theta))
@@ -132,6 +141,7 @@ internal sealed class SimulationRun
     {
         method.Accept();
         recorder.Observe();
+        heats.StartStep();
         locator.StartFrom(y);
     }
 
@@ -142,31 +152,13 @@ internal sealed class SimulationRun
         Restart();
     }
 
-    /// <summary>A timed step, or a battery whose bound well will refill the available one.</summary>
-    private bool IsAnythingToCome()
-    {
-        foreach (var step in watches.Steps)
-        {
-            if (!step.WaitsForBus && !step.IsSpent)
-                return true;
-        }
-
-        for (var i = 0; i < network.Batteries.Length; i++)
-        {
-            var battery = network.Batteries[i];
-            if (battery.IsKinetic && run.IsJoined(i) && battery.Charge(y) > battery.RevivedCharge)
-                return true;
-        }
-
-        return false;
-    }
-
     /// <summary>Prepares the first rates of the next step after a jump.</summary>
     private void Restart()
     {
         system.ForgetPast();
         if (!system.TryEvaluate(t, y, method.FirstRates))
-            throw new UnsolvedNetworkException(network.BusNames[solver.Equations.WorstBus()], solver.Equations.WorstResidual());
+            throw new UnsolvedNetworkException(network.NodeNames[solver.Equations.WorstBus()], solver.Equations.WorstResidual());
+        heats.StartStep();
         locator.StartFrom(y);
     }
 
@@ -179,7 +171,7 @@ internal sealed class SimulationRun
     private void Reject(double h, double error)
     {
         rejected++;
-        if (!double.IsInfinity(error))
+        if (double.IsFinite(error))
         {
             suggested = h * Math.Max(LargestCut, Safety * Math.Pow(error, -0.2));
             return;
@@ -210,25 +202,6 @@ internal sealed class SimulationRun
         }
 
         return shortest;
-    }
-
-    /// <summary>Seconds of the next thing that comes by the clock.</summary>
-    private double NextDue()
-    {
-        var next = horizon;
-        foreach (var step in watches.Steps)
-        {
-            if (!step.IsSpent)
-                next = Math.Min(next, step.Due);
-        }
-
-        foreach (var due in watches.RestartDue)
-        {
-            if (due < next)
-                next = due;
-        }
-
-        return Math.Max(next, t);
     }
 
     /// <summary>Records the trace inside the step just taken, and leaves the solver as it was.</summary>

@@ -21,7 +21,7 @@ internal sealed class TraceRecorder
         busVolts = Builders(network.BusCount);
         batteryAmperes = Builders(network.Batteries.Length);
         batteryCharge = Builders(network.Batteries.Length);
-        feedAmperes = Builders(network.Feeds.Length);
+        feedAmperes = Builders(network.ListedFeeds);
     }
 
     /// <summary>Seconds between two samples.</summary>
@@ -47,10 +47,10 @@ internal sealed class TraceRecorder
     public Trace ToTrace() => new()
     {
         Seconds = seconds.ToImmutable(),
-        BusVolts = Columns(network.BusNames, busVolts),
+        BusVolts = Columns(network.NodeNames.Take(network.BusCount), busVolts),
         BatteryAmperes = Columns(network.Batteries.Select(battery => battery.Name), batteryAmperes),
         BatteryCharge = Columns(network.Batteries.Select(battery => battery.Name), batteryCharge),
-        FeedAmperes = Columns(network.Feeds.Select(feed => feed.Name), feedAmperes),
+        FeedAmperes = Columns(network.Feeds.Take(network.ListedFeeds).Select(feed => feed.Name), feedAmperes),
     };
 
     private static ImmutableArray<double>.Builder[] Builders(int count) =>

@@ -64,6 +64,6 @@ public sealed partial class GalleryTests
     private static IEnumerable<double> Numbers(string text) =>
         Number().Matches(text).Select(match => double.Parse(match.Value, CultureInfo.InvariantCulture));
 
-    [GeneratedRegex(@"-?\d+(\.\d+)?", RegexOptions.ExplicitCapture, 5000)]
+    [GeneratedRegex(@"-?\d+(\.\d+)?(E[+-]?\d+)?", RegexOptions.ExplicitCapture, 5000)]
     private static partial Regex Number();
 }

@@ -1,4 +1,5 @@
 using Endurance.Components;
+using Endurance.Numerics;
 using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Simulation;
@@ -34,6 +35,25 @@ public sealed class ConstantPowerAloneTests
         };
 
         Assert.Equal(Settled(12.8, 0.01, 80), Start(scenario).Bus("bus").StartVoltage.Volts, Volts);
+    }
+
+    [Fact]
+    public void OverloadedAlternator_LetsTheBatteryComeIn()
+    {
+        // At 14 V the load asks 43 A of 40 A, and the battery takes 2 A; the only operating point is where the battery gives:
+        // 40 A + (12.8 V - v)/50 mohm = 600 W/v, so v = (14.8 V + sqrt((14.8 V)^2 - 120 V^2))/2.
+        var scenario = Scenario(1) with
+        {
+            Buses = [Bus("bus")],
+            Batteries =
+            [
+                Ramp.Steady(12.8) with { Resistance = PiecewiseLinear.Constant(0.05), ChargeAcceptancePerHour = 2e-5, InitialCharge = 1e-6 },
+            ],
+            Alternators = [Alternator("alternator", "bus", 14, 1, 40)],
+            Loads = [Watts("load", "bus", 600, 9)],
+        };
+
+        Assert.Equal((14.8 + Math.Sqrt((14.8 * 14.8) - 120)) / 2, Start(scenario).Bus("bus").StartVoltage.Volts, Volts);
     }
 
     [Fact]
@@ -131,6 +151,37 @@ public sealed class ConstantPowerAloneTests
 
         Assert.Null(run.Load("load").LostBecause);
         Assert.Equal(60, run.Bus("far").StartVoltage.Volts * run.Feed("d3").StartCurrent.Amperes, 1e-5);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(0.9)]
+    public void Alternator_AtItsLimit_LeavesTheRestToABatteryThatAcceptsLittle(double charge)
+    {
+        // 20 A at most. 300 W need 21.5 A at 14 V: the bus falls to the battery, which gives the difference: 12.8 - 0.01 (300/v - 20).
+        var scenario = Ramp.Standing(12.8, Watts("load", "bus", 300, 9)) with
+        {
+            Batteries = [Battery("battery", "bus", 20, 20, 1, Table((0, 12.8), (100, 12.8)), Endurance.Numerics.PiecewiseLinear.Constant(10)) with { ChargeAcceptancePerHour = 0.01, InitialCharge = charge }],
+            Alternators = [Alternator("alternator", "bus", 14, 10, 20)],
+        };
+
+        var run = Start(scenario);
+
+        Assert.Null(run.Load("load").LostBecause);
+        Assert.Equal(Settled(13, 0.01, 300), run.Bus("bus").StartVoltage.Volts, 1e-6);
+    }
+
+    [Fact]
+    public void Alternator_AtItsLimitWithoutABattery_Collapses()
+    {
+        var scenario = Scenario(1) with
+        {
+            Buses = [Bus("bus")],
+            Alternators = [Alternator("alternator", "bus", 14, 10, 20)],
+            Loads = [Watts("load", "bus", 300, 9)],
+        };
+
+        Assert.Equal(LossReason.VoltageCollapse, Start(scenario).Load("load").LostBecause);
     }
 
     private static double Settled(double emf, double ohms, double watts) => (emf + Math.Sqrt((emf * emf) - (4 * ohms * watts))) / 2;

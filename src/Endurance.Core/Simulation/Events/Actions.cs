@@ -13,9 +13,11 @@ internal sealed class Actions
     private readonly RunState run;
     private readonly Watches watches;
     private readonly Journal journal;
+    private readonly LoadEvents loads;
 
-    public Actions(CompiledNetwork network, RunState run, Watches watches, Journal journal)
+    public Actions(CompiledNetwork network, RunState run, Watches watches, Journal journal, LoadEvents loads)
     {
+        this.loads = loads;
         this.network = network;
         this.run = run;
         this.watches = watches;
@@ -24,12 +26,12 @@ internal sealed class Actions
 
     public void CarryOut(WaitingStep step, double t)
     {
-        step.Spend();
-        var because = step.Cause is { } cause ? $" ({cause.Bus} below {cause.Below} for {Held(cause.For)})" : "";
+        step.Spend(t);
+        var because = Because(step);
         foreach (var action in step.Actions)
         {
             Apply(action, t);
-            journal.Note(t, EventKind.Step, action.Name, $"{action.Name} {Past(action.Verb)}{because}");
+            journal.Note(t, EventKind.Step, action.Name, $"{action.Name} {Past(action.Verb)}{(action.Position is { } position ? " to " + position : "")}{because}");
             if (t > 0 && action.IsRecognition && double.IsNaN(journal.Recognition))
                 journal.Recognition = t;
         }
@@ -43,11 +45,32 @@ internal sealed class Actions
             case TargetKind.Battery when action.Verb == ActionVerb.ShortCell:
                 run.WholeCells[action.Index] = Math.Max(LeastWholeCells, run.WholeCells[action.Index] - (1.0 / network.Batteries[action.Index].Cells));
                 break;
+            case TargetKind.Battery when action.Verb == ActionVerb.Restore:
+                run.BatteryFailed[action.Index] = false;
+                run.WholeCells[action.Index] = 1;
+                break;
             case TargetKind.Battery:
                 run.BatteryFailed[action.Index] = !on;
                 break;
             case TargetKind.Alternator when action.Verb is ActionVerb.Fail or ActionVerb.Restore:
                 run.AlternatorFailed[action.Index] = !on;
+                run.AlternatorTripped[action.Index] &= !on;
+                break;
+            case TargetKind.Charger when action.Verb is ActionVerb.Fail or ActionVerb.Restore:
+                run.ChargerFailed[action.Index] = !on;
+                break;
+            case TargetKind.Charger:
+                run.ChargerOn[action.Index] = on;
+                break;
+            case TargetKind.Warning:
+                watches.Warnings[action.Index].HasFailed = !on;
+                break;
+            case TargetKind.Selector:
+                foreach (var (feed, closed) in action.Selection)
+                    run.Selected[feed] = closed;
+                break;
+            case TargetKind.Engine when action.Verb is ActionVerb.Idle or ActionVerb.Cruise:
+                run.EngineIdle[action.Index] = action.Verb == ActionVerb.Idle;
                 break;
             case TargetKind.Alternator:
                 run.AlternatorOn[action.Index] = on;
@@ -99,10 +122,26 @@ internal sealed class Actions
         run.LoadDropped[load] = false;
         watches.LoadLost[load] = false;
         watches.RestartDue[load] = double.NaN;
+        run.InrushUntil[load] = double.NaN;
+        watches.LacksNeed[load] = false;
         journal.LoadShed[load] = on ? double.NaN : t;
         journal.LoadEverConnected[load] |= on;
-        if (on)
-            journal.LoadLast[load] = double.NaN;
+        if (!on)
+            return;
+        journal.LoadLast[load] = double.NaN;
+        loads.StartInrush(t, load);
+    }
+
+    private static string Because(WaitingStep step)
+    {
+        if (step.IsUndo)
+            return " (undone)";
+        return step.Trigger switch
+        {
+            WhenBelow low => $" ({low.Bus} below {low.Below} for {Held(low.For)})",
+            WhenWarned warned => $" ({warned.Warning} recognised after {Held(warned.RecognisedAfter)})",
+            _ => "",
+        };
     }
 
     private static string Held(Duration time) =>
@@ -119,6 +158,9 @@ internal sealed class Actions
         ActionVerb.Shed => "shed",
         ActionVerb.Connect => "connected",
         ActionVerb.Short => "shorted",
+        ActionVerb.Select => "turned",
+        ActionVerb.Idle => "at idle",
+        ActionVerb.Cruise => "at cruise",
         ActionVerb.ShortCell => "has a shorted cell",
         _ => "broken",
     };

@@ -11,6 +11,12 @@ internal enum GuardSignal
 
     /// <summary>Volts of a bus.</summary>
     BusVoltage,
+
+    /// <summary>Volts between a load's supply and its ground.</summary>
+    LoadVoltage,
+
+    /// <summary>Heat of a breaker or fuse.</summary>
+    Heat,
 }
 
 /// <summary>A guard that something can come of in the present discrete state: due when the signal has passed the threshold.</summary>

@@ -11,12 +11,15 @@ internal sealed class EventLocator
     private readonly DormandPrince method;
     private readonly RunSystem system;
     private readonly GuardSet guards;
+    private readonly Heats heats;
+    private double length;
     private readonly double[] probe;
     private readonly double[] startValues;
     private readonly double[] endValues;
 
-    public EventLocator(DormandPrince method, RunSystem system, GuardSet guards, int stateSize)
+    public EventLocator(DormandPrince method, RunSystem system, GuardSet guards, Heats heats, int stateSize)
     {
+        this.heats = heats;
         this.method = method;
         this.system = system;
         this.guards = guards;
@@ -34,9 +37,15 @@ internal sealed class EventLocator
     /// </summary>
     public double Locate(double h, int stagesDue)
     {
+        length = h;
         var right = FirstDueEnd(stagesDue);
-        if (double.IsNaN(right))
-            return right;
+        var found = double.IsNaN(right) ? right : FirstDue(h, right);
+        heats.Elapsed = 0;
+        return found;
+    }
+
+    private double FirstDue(double h, double right)
+    {
         var tolerance = TimeTolerance / h;
         var left = 0.0;
         while (true)
@@ -66,6 +75,7 @@ internal sealed class EventLocator
     private bool DueAt(double theta)
     {
         method.Interpolate(theta, probe);
+        heats.Elapsed = theta * length;
         return system.TrySolve(probe) && Evaluate(probe, endValues);
     }
 
@@ -121,6 +131,12 @@ internal sealed class EventLocator
         {
             if (guard.Signal == GuardSignal.State)
                 return guard.ValueOf(locator.method.Interpolate(x, guard.Slot));
+            if (guard.Signal == GuardSignal.Heat)
+            {
+                locator.heats.Elapsed = x * locator.length;
+                return guard.ValueOf(locator.heats[guard.Slot]);
+            }
+
             locator.method.Interpolate(x, locator.probe);
             return locator.system.TrySolve(locator.probe) ? locator.guards.Value(guard, locator.probe) : Beyond;
         }

@@ -24,6 +24,16 @@ internal enum GuardKind
     /// <summary>The current leaves the range of the battery's present mode upwards.</summary>
     BatteryCurrentAbove,
 
+    /// <summary>A breaker or fuse has become hot enough to open.</summary>
+    Overheated,
+
+    /// <summary>An over-voltage relay takes an alternator off.</summary>
+    OverVoltage,
+
+    CoilPullsIn,
+    CoilDropsOut,
+    ChargerCutsIn,
+    ChargerCutsOut,
     LoadBelowMinimum,
 
     /// <summary>A load without a minimum crosses the voltage it is judged at, either way.</summary>
@@ -36,4 +46,7 @@ internal enum GuardKind
 
     /// <summary>A bus crosses the threshold of a step that waits for it, either way.</summary>
     StepThreshold,
+
+    /// <summary>A bus crosses the threshold of a low-voltage warning, either way.</summary>
+    WarningThreshold,
 }

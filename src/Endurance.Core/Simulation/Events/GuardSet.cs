@@ -20,12 +20,14 @@ internal sealed class GuardSet
     private readonly RunState run;
     private readonly Watches watches;
     private readonly OperatingPointSolver solver;
+    private readonly Heats heats;
     private readonly Guard[] all;
     private readonly ArmedGuard[] armed;
     private int armedCount;
 
-    public GuardSet(CompiledNetwork network, RunState run, Watches watches, OperatingPointSolver solver)
+    public GuardSet(CompiledNetwork network, RunState run, Watches watches, OperatingPointSolver solver, Heats heats)
     {
+        this.heats = heats;
         this.network = network;
         this.run = run;
         this.watches = watches;
@@ -58,6 +60,8 @@ internal sealed class GuardSet
     {
         GuardSignal.State => y[guard.Slot],
         GuardSignal.BatteryCurrent => solver.Equations.BatteryAmperes[guard.Slot],
+        GuardSignal.LoadVoltage => solver.Equations.LoadVolts(guard.Slot),
+        GuardSignal.Heat => heats[guard.Slot],
         _ => solver.Volts[guard.Slot],
     });
 
@@ -80,9 +84,14 @@ internal sealed class GuardSet
             var count = kind switch
             {
                 <= GuardKind.BatteryCurrentAbove => network.Batteries.Length,
+                GuardKind.Overheated => network.Breakers.Length,
+                GuardKind.OverVoltage => network.Alternators.Length,
+                <= GuardKind.CoilDropsOut => network.Coils.Length,
+                <= GuardKind.ChargerCutsOut => network.Chargers.Length,
                 <= GuardKind.RestartLost => network.Loads.Length,
                 GuardKind.BusCutoff => network.BusCount,
-                _ => watches.Steps.Length,
+                GuardKind.StepThreshold => watches.Steps.Length,
+                _ => watches.Warnings.Length,
             };
             for (var i = 0; i < count; i++)
             {
@@ -97,6 +106,9 @@ internal sealed class GuardSet
         GuardKind.ProtectionVoltage => double.IsFinite(network.Batteries[i].Protection.OpensBelow),
         GuardKind.ProtectionCurrent => double.IsFinite(network.Batteries[i].Protection.OpensAbove),
         GuardKind.ProtectionRecloses => double.IsFinite(network.Batteries[i].Protection.RecloseAbove),
+        GuardKind.OverVoltage => double.IsFinite(network.Alternators[i].TripsAbove),
+        GuardKind.CoilPullsIn or GuardKind.CoilDropsOut => network.Coils[i].FollowsVoltage,
+        GuardKind.ChargerCutsIn or GuardKind.ChargerCutsOut => double.IsFinite(network.Chargers[i].CutIn),
         GuardKind.LoadBelowMinimum => network.Loads[i].HasMinimum,
         GuardKind.LoadJudgement => !network.Loads[i].HasMinimum,
         GuardKind.RestartReached or GuardKind.RestartLost => network.Loads[i].CanRestart,
@@ -113,9 +125,11 @@ internal sealed class GuardSet
             <= GuardKind.BatteryRevived => run.BatteryFailed[i] ? null : TryArmCharge(guard),
             <= GuardKind.ProtectionRecloses => run.BatteryFailed[i] ? null : TryArmProtection(guard),
             <= GuardKind.BatteryCurrentAbove => run.BatteryFailed[i] ? null : TryArmCurrent(guard),
-            <= GuardKind.RestartLost => run.LoadConnected[i] ? TryArmLoad(guard) : null,
+            <= GuardKind.ChargerCutsOut => TryArmSwitching(guard),
+            <= GuardKind.RestartLost => run.LoadConnected[i] && run.LoadProtected[i] ? TryArmLoad(guard) : null,
             GuardKind.BusCutoff => Crossing(guard, i, network.Cutoffs[i], watches.BusBelow[i]),
-            _ => watches.Steps[i] is { IsSpent: false } step ? Crossing(guard, step.Bus, step.Threshold, step.IsBelow) : null,
+            GuardKind.StepThreshold => watches.Steps[i] is { IsSpent: false } step ? Crossing(guard, step.Bus, step.Threshold, step.IsBelow) : null,
+            _ => watches.Warnings[i] is { IsSilent: false } warning ? Crossing(guard, warning.Bus, warning.Threshold, warning.IsBelow) : null,
         };
     }
 
@@ -171,13 +185,38 @@ internal sealed class GuardSet
         var starting = !double.IsNaN(watches.RestartDue[i]);
         return (guard.Kind, run.LoadDropped[i]) switch
         {
-            (GuardKind.LoadBelowMinimum, false) => Bus(guard, load.Node, load.Minimum, rising: false),
-            (GuardKind.LoadJudgement, false) => Crossing(guard, load.Node, load.JudgedAt, watches.LoadLost[i]),
-            (GuardKind.RestartReached, true) when !starting => Bus(guard, load.Node, load.Restart, rising: true),
-            (GuardKind.RestartLost, true) when starting => Bus(guard, load.Node, load.Restart - RestartSag, rising: false),
+            (GuardKind.LoadBelowMinimum, false) => Terminals(guard, run.DemandOf(i).AtBus(load.Minimum), rising: false),
+            (GuardKind.LoadJudgement, false) when watches.LoadLost[i] =>
+                Terminals(guard, run.DemandOf(i).AtBus(load.JudgedAt) + network.Hysteresis, rising: true),
+            (GuardKind.LoadJudgement, false) => Terminals(guard, run.DemandOf(i).AtBus(load.JudgedAt), rising: false),
+            (GuardKind.RestartReached, true) when !starting => Terminals(guard, load.Restart, rising: true),
+            (GuardKind.RestartLost, true) when starting => Terminals(guard, load.Restart - RestartSag, rising: false),
             _ => null,
         };
     }
+
+    private ArmedGuard? TryArmSwitching(Guard guard)
+    {
+        var i = guard.Index;
+        switch (guard.Kind)
+        {
+            case GuardKind.Overheated:
+                return run.IsClosed(network.Breakers[i]) ? new ArmedGuard(guard, GuardSignal.Heat, i, network.Breakers[i].Limit, Rising: true) : null;
+            case GuardKind.OverVoltage:
+                return run.Generates(i) ? Bus(guard, network.Alternators[i].Node, network.Alternators[i].TripsAbove, rising: true) : null;
+            case GuardKind.CoilPullsIn:
+                var waiting = run.IsEnergised(network.Coils[i]) && !run.CoilPulledIn[i];
+                return waiting ? Bus(guard, network.Coils[i].Node, network.Coils[i].PullsInAbove, rising: true) : null;
+            case GuardKind.CoilDropsOut:
+                return run.CoilPulledIn[i] ? Bus(guard, network.Coils[i].Node, network.Coils[i].DropsOutBelow, rising: false) : null;
+            case GuardKind.ChargerCutsIn:
+                return run.ChargerRunning[i] ? null : Bus(guard, network.Chargers[i].From, network.Chargers[i].CutIn, rising: true);
+            default:
+                return run.ChargerRunning[i] ? Bus(guard, network.Chargers[i].From, network.Chargers[i].CutOut, rising: false) : null;
+        }
+    }
+
+    private static ArmedGuard Terminals(Guard guard, double threshold, bool rising) => new(guard, GuardSignal.LoadVoltage, guard.Index, threshold, rising);
 
     /// <summary>The next crossing of a threshold with hysteresis above it.</summary>
     private ArmedGuard Crossing(Guard guard, int bus, double threshold, bool below) =>

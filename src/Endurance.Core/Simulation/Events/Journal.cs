@@ -51,7 +51,7 @@ internal sealed class Journal
     public void Note(double t, EventKind kind, string part, string what)
     {
         if (events.Count >= MostEvents)
-            throw new ChatteringException(part, t / 60);
+            throw new ChatteringException([part], t / 60);
         events.Add(new TimedEvent(Duration.FromSeconds(t), kind, part, what));
     }
 
@@ -61,13 +61,13 @@ internal sealed class Journal
             BusFirst[bus] = t;
         BusLast[bus] = t;
         var cutoff = Voltage.FromVolts(network.Cutoffs[bus]);
-        Note(t, EventKind.BusBelowCutoff, network.BusNames[bus], $"{network.BusNames[bus]} below its cutoff of {cutoff}");
+        Note(t, EventKind.BusBelowCutoff, network.NodeNames[bus], $"{network.NodeNames[bus]} below its cutoff of {cutoff}");
     }
 
     public void BusRose(double t, int bus)
     {
         BusLast[bus] = double.NaN;
-        Note(t, EventKind.BusBack, network.BusNames[bus], $"{network.BusNames[bus]} above its cutoff again");
+        Note(t, EventKind.BusBack, network.NodeNames[bus], $"{network.NodeNames[bus]} above its cutoff again");
     }
 
     public void LoadLost(double t, int load, LossReason reason)

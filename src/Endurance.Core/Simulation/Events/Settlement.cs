@@ -1,13 +1,14 @@
 namespace Endurance.Simulation.Events;
 
 /// <summary>Works through everything that is due at one instant, in the fixed order, solving the network after each change.</summary>
-/// <remarks>Order: exhaustion, load drops, timed steps, waiting steps, restarts; then crossings are noted. Ends when nothing changes.</remarks>
+/// <remarks>Order: exhaustion and battery protection, trips, contactors and chargers, load drops, timed steps, waiting steps, restarts; then
+/// crossings are noted. Ends when nothing changes.</remarks>
 internal sealed class Settlement
 {
     private const int MostRounds = 100;
 
     /// <summary>Seconds within which a due time counts as reached.</summary>
-    private const double TimeBand = 1e-9;
+    public const double TimeBand = 1e-9;
 
     private readonly CompiledNetwork network;
     private readonly RunState run;
@@ -18,11 +19,15 @@ internal sealed class Settlement
     private readonly Journal journal;
     private readonly Actions actions;
     private readonly BatteryEvents batteries;
-    private readonly LossReason[] busDeath;
+    private readonly BusDeaths deaths;
+    private readonly LoadEvents loads;
+    private readonly SwitchingEvents switching;
+    private readonly Heats heats;
     private readonly List<string> changed = [];
 
     public Settlement(
-        CompiledNetwork network, RunState run, RunSystem system, OperatingPointSolver solver, GuardSet guards, Watches watches, Journal journal)
+        CompiledNetwork network, RunState run, RunSystem system, OperatingPointSolver solver, GuardSet guards, Heats heats, Watches watches,
+        Journal journal)
     {
         this.network = network;
         this.run = run;
@@ -31,11 +36,12 @@ internal sealed class Settlement
         this.guards = guards;
         this.watches = watches;
         this.journal = journal;
-        actions = new Actions(network, run, watches, journal);
+        this.heats = heats;
+        deaths = new BusDeaths(network, run);
+        loads = new LoadEvents(network, run, solver, watches, journal, deaths);
+        switching = new SwitchingEvents(network, run, solver, guards, heats, journal, loads);
+        actions = new Actions(network, run, watches, journal, loads);
         batteries = new BatteryEvents(network, run, solver, guards, journal);
-        busDeath = new LossReason[network.BusCount];
-        Array.Fill(busDeath, LossReason.NeverFed);
-        NoteDeaths(LossReason.NeverFed);
     }
 
     /// <summary>Called at the first solve of an instant, before anything that is due has changed the network.</summary>
@@ -55,7 +61,9 @@ internal sealed class Settlement
         }
 
         Refresh(LossReason.NeverFed);
-        CarryOut(0, waiting: false);
+        if (system.TrySolve(y))
+            heats.StartSteady();
+        CarryOut(0, timed: true);
         Settle(0, y);
     }
 
@@ -76,8 +84,7 @@ internal sealed class Settlement
             if (first)
                 BeforeChange?.Invoke();
             first = false;
-            if (ChangeBatteries(t, y) || DropLoads(t) || CarryOut(t, waiting: false) || CarryOut(t, waiting: true)
-                || Restart(t) || NoteCrossings(t))
+            if (ChangeBatteries(t, y) || Switch(t) || CarryOut(t, timed: true) || WarnAndCarryOut(t) || StartUp(t) || NoteCrossings(t))
             {
                 continue;
             }
@@ -87,63 +94,64 @@ internal sealed class Settlement
             return;
         }
 
-        throw new ChatteringException(string.Join(", ", changed.TakeLast(12).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)), t / 60);
+        throw new ChatteringException([.. changed.TakeLast(12).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)], t / 60);
     }
 
     /// <summary>No operating point exists: drops the loads with the highest minimum on the buses that were falling away.</summary>
     public void Collapse(double t)
     {
         var victims = CollapseVictims.Of(network, run, solver);
-        foreach (var bus in victims.Select(load => network.Loads[load].Node).Distinct().Order())
-            journal.Note(t, EventKind.VoltageCollapse, network.BusNames[bus], $"voltage collapse on {network.BusNames[bus]}");
+        if (victims.Length == 0 && !switching.StopChargers(t))
+            throw new UnsolvedNetworkException(network.NodeNames[solver.Equations.WorstBus()], solver.Equations.WorstResidual());
+        var buses = victims.Select(load => network.Loads[load].Node).Distinct().Order().ToArray();
+        foreach (var bus in buses)
+            journal.Note(t, EventKind.VoltageCollapse, network.NodeNames[bus], $"voltage collapse on {network.NodeNames[bus]}");
         foreach (var load in victims)
-            Drop(t, load, LossReason.VoltageCollapse);
-        foreach (var bus in victims.Select(load => network.Loads[load].Node).Distinct().Order())
         {
-            if (network.Cutoffs[bus] > 0 && !watches.BusBelow[bus])
-                CrossCutoff(t, bus);
+            changed.Add(network.Loads[load].Name);
+            loads.Drop(t, load, LossReason.VoltageCollapse);
         }
 
+        foreach (var bus in buses.Where(bus => bus < network.BusCount && network.Cutoffs[bus] > 0 && !watches.BusBelow[bus]))
+            CrossCutoff(t, bus);
         Refresh(LossReason.VoltageCollapse);
     }
 
     private bool ChangeBatteries(double t, double[] y) => batteries.Change(t, y, changed) is { } cause && Refresh(cause);
 
-    private bool DropLoads(double t)
+    private bool Switch(double t) =>
+        (switching.Trip(t, changed) && Refresh(LossReason.FeedOpened))
+        || (switching.MoveContactors(t, changed) && Refresh(LossReason.FeedOpened))
+        || (switching.SwitchChargers(t, changed) && Refresh(LossReason.BusDead))
+        || (loads.DropLow(t, changed) && Refresh(LossReason.BusDead));
+
+    private bool StartUp(double t) =>
+        (loads.Restart(t, changed) | loads.EndInrush(t)) && Refresh(LossReason.BusDead);
+
+    /// <summary>Warnings that are due come on, and steps that wait for a bus or a warning are carried out.</summary>
+    private bool WarnAndCarryOut(double t)
     {
-        var any = false;
-        for (var i = 0; i < network.Loads.Length; i++)
+        for (var i = 0; i < watches.Warnings.Length; i++)
         {
-            var load = network.Loads[i];
-            if (!load.HasMinimum || !run.LoadDraws(i) || solver.Volts[load.Node] >= load.Minimum)
+            var warning = watches.Warnings[i];
+            if (warning.IsSilent || warning.Due > t + TimeBand)
                 continue;
-            Drop(t, i, ReasonAt(load.Node));
-            any = true;
+            warning.ComeOn(t);
+            journal.Note(t, EventKind.Warning, warning.Name, $"{warning.Name} on");
+            foreach (var step in watches.Steps.Where(step => step.Warning == i))
+                step.Due = t + step.Hold;
         }
 
-        return any && Refresh(LossReason.BusDead);
+        return CarryOut(t, timed: false);
     }
 
-    private LossReason ReasonAt(int bus) => run.Energised[bus] ? LossReason.BelowMinimum : busDeath[bus];
-
-    private void Drop(double t, int load, LossReason reason)
-    {
-        run.LoadDropped[load] = true;
-        watches.RestartDue[load] = double.NaN;
-        changed.Add(network.Loads[load].Name);
-        if (watches.LoadLost[load])
-            return;
-        watches.LoadLost[load] = true;
-        journal.LoadLost(t, load, reason);
-    }
-
-    private bool CarryOut(double t, bool waiting)
+    private bool CarryOut(double t, bool timed)
     {
         var any = false;
         var opens = false;
         foreach (var step in watches.Steps)
         {
-            if (step.WaitsForBus != waiting || !step.IsDueAt(t + TimeBand))
+            if (step.IsTimed != timed || !step.IsDueAt(t + TimeBand))
                 continue;
             actions.CarryOut(step, t);
             any = true;
@@ -157,42 +165,10 @@ internal sealed class Settlement
         return any && Refresh(opens ? LossReason.FeedOpened : LossReason.BusDead);
     }
 
-    private bool Restart(double t)
-    {
-        var any = false;
-        for (var i = 0; i < network.Loads.Length; i++)
-        {
-            var load = network.Loads[i];
-            if (!load.CanRestart || !run.LoadConnected[i] || !run.LoadDropped[i])
-                continue;
-            var volts = solver.Volts[load.Node];
-            if (double.IsNaN(watches.RestartDue[i]))
-            {
-                if (volts >= load.Restart)
-                    watches.RestartDue[i] = t + load.StartUp;
-            }
-            else if (volts < load.Restart - GuardSet.RestartSag)
-            {
-                watches.RestartDue[i] = double.NaN;
-            }
-
-            if (!(watches.RestartDue[i] <= t + TimeBand))
-                continue;
-            watches.RestartDue[i] = double.NaN;
-            run.LoadDropped[i] = false;
-            watches.LoadLost[i] = false;
-            journal.LoadBack(t, i);
-            changed.Add(load.Name);
-            any = true;
-        }
-
-        return any && Refresh(LossReason.BusDead);
-    }
-
     /// <summary>Notes crossings of thresholds; <see langword="true"/> when a step became due by one at once.</summary>
     private bool NoteCrossings(double t)
     {
-        var due = false;
+        var due = loads.FollowNeeds(t);
         foreach (var guard in guards.All)
         {
             if (guard.Kind < GuardKind.LoadJudgement || !guards.IsDue(guard, []))
@@ -200,7 +176,7 @@ internal sealed class Settlement
             switch (guard.Kind)
             {
                 case GuardKind.LoadJudgement:
-                    CrossJudgement(t, guard.Index);
+                    loads.CrossJudgement(t, guard.Index);
                     break;
                 case GuardKind.BusCutoff:
                     CrossCutoff(t, guard.Index);
@@ -209,19 +185,14 @@ internal sealed class Settlement
                     watches.Steps[guard.Index].Cross(t);
                     due |= watches.Steps[guard.Index].IsDueAt(t + TimeBand);
                     break;
+                case GuardKind.WarningThreshold:
+                    watches.Warnings[guard.Index].Cross(t);
+                    due |= watches.Warnings[guard.Index].Due <= t + TimeBand;
+                    break;
             }
         }
 
         return due;
-    }
-
-    private void CrossJudgement(double t, int load)
-    {
-        var lost = watches.LoadLost[load] = !watches.LoadLost[load];
-        if (lost)
-            journal.LoadLost(t, load, ReasonAt(network.Loads[load].Node));
-        else
-            journal.LoadBack(t, load);
     }
 
     private void CrossCutoff(double t, int bus)
@@ -237,20 +208,8 @@ internal sealed class Settlement
     private bool Refresh(LossReason cause)
     {
         run.Refresh();
-        NoteDeaths(cause);
+        deaths.Note(cause);
         solver.StartCold();
         return true;
-    }
-
-    /// <summary>Remembers why each bus that has just lost its last source did.</summary>
-    private void NoteDeaths(LossReason cause)
-    {
-        for (var i = 0; i < network.BusCount; i++)
-        {
-            if (run.Energised[i])
-                busDeath[i] = LossReason.BelowMinimum;
-            else if (busDeath[i] == LossReason.BelowMinimum)
-                busDeath[i] = cause;
-        }
     }
 }

@@ -5,17 +5,66 @@ namespace Endurance.Simulation.Events;
 /// <summary>Turns the steps of a failure case into actions by index.</summary>
 internal static class TimelineCompiler
 {
-    public static WaitingStep[] Compile(Scenario scenario, FailureCase failureCase)
+    /// <summary>In the order of the file; what undoes a step stands behind it.</summary>
+    public static WaitingStep[] Compile(Scenario scenario, FailureCase failureCase) =>
+        [.. failureCase.Timeline.SelectMany(step => Compile(scenario, step))];
+
+    public static WarningWatch[] CompileWarnings(Scenario scenario) =>
+        [.. scenario.Warnings.Select(warning => new WarningWatch(warning.Name, NodeOf(scenario, warning.Senses), warning.Below.Volts, warning.For.Seconds))];
+
+    private static IEnumerable<WaitingStep> Compile(Scenario scenario, TimelineStep step)
     {
-        int NodeOf(string bus) => scenario.Buses.Index().First(item => string.Equals(item.Item.Name, bus, StringComparison.Ordinal)).Index;
-        return [.. failureCase.Timeline.Select(step =>
-            new WaitingStep(step, [.. step.Actions.Select(action => Compile(scenario, action))], NodeOf))];
+        var undo = step.Lasts is null ? null : new WaitingStep
+        {
+            Actions = [.. step.Actions.Select(action => Compile(scenario, Inverse(scenario, action)))],
+            Trigger = step.Trigger,
+            IsUndo = true,
+        };
+        CompiledAction[] actions = [.. step.Actions.Select(action => Compile(scenario, action))];
+        var lasts = step.Lasts?.Seconds ?? 0;
+        yield return step.Trigger switch
+        {
+            AtTime at => new WaitingStep { Actions = actions, Trigger = at, Undo = undo, Lasts = lasts, Due = at.Time.Seconds },
+            WhenBelow low => new WaitingStep
+            {
+                Actions = actions, Trigger = low, Undo = undo, Lasts = lasts, Bus = NodeOf(scenario, low.Bus), Threshold = low.Below.Volts, Hold = low.For.Seconds,
+            },
+            WhenWarned warned => new WaitingStep
+            {
+                Actions = actions, Trigger = warned, Undo = undo, Lasts = lasts, Hold = warned.RecognisedAfter.Seconds,
+                Warning = IndexOf(scenario.Warnings.Select(warning => warning.Name), warned.Warning),
+            },
+            _ => throw new ArgumentException("Unknown kind of trigger.", nameof(step)),
+        };
+        if (undo is not null)
+            yield return undo;
     }
+
+    private static int NodeOf(Scenario scenario, string bus) => IndexOf(scenario.Buses.Select(part => part.Name), bus);
+
+    private static TimelineAction Inverse(Scenario scenario, TimelineAction action) => action.Verb switch
+    {
+        ActionVerb.Fail or ActionVerb.Short or ActionVerb.Break or ActionVerb.ShortCell => action with { Verb = ActionVerb.Restore },
+        ActionVerb.Restore => action with { Verb = ActionVerb.Fail },
+        ActionVerb.Stop => action with { Verb = ActionVerb.Start },
+        ActionVerb.Start => action with { Verb = ActionVerb.Stop },
+        ActionVerb.Open => action with { Verb = ActionVerb.Close },
+        ActionVerb.Close => action with { Verb = ActionVerb.Open },
+        ActionVerb.Shed => action with { Verb = ActionVerb.Connect },
+        ActionVerb.Connect => action with { Verb = ActionVerb.Shed },
+        ActionVerb.Idle => action with { Verb = ActionVerb.Cruise },
+        ActionVerb.Cruise => action with { Verb = ActionVerb.Idle },
+        _ => action with { Position = scenario.Selectors.First(selector => string.Equals(selector.Name, action.Target, StringComparison.Ordinal)).At },
+    };
 
     private static CompiledAction Compile(Scenario scenario, TimelineAction action)
     {
         var (kind, index) = Find(scenario, action);
-        return new CompiledAction(action.Verb, kind, index, action.Target);
+        return new CompiledAction(action.Verb, kind, index, action.Target, action.Position)
+        {
+            Selection = kind != TargetKind.Selector ? [] : [.. scenario.Selectors[index].Positions.Select(position =>
+                (IndexOf(scenario.Feeds.Select(feed => feed.Name), position.Feed), string.Equals(position.Position, action.Position, StringComparison.Ordinal)))],
+        };
     }
 
     private static (TargetKind Kind, int Index) Find(Scenario scenario, TimelineAction action)
@@ -26,6 +75,9 @@ internal static class TimelineCompiler
             (TargetKind.Alternator, scenario.Alternators.Select(part => part.Name)),
             (TargetKind.Engine, scenario.Engines),
             (TargetKind.Load, scenario.Loads.Select(part => part.Name)),
+            (TargetKind.Charger, scenario.Chargers.Select(part => part.Name)),
+            (TargetKind.Warning, scenario.Warnings.Select(part => part.Name)),
+            (TargetKind.Selector, scenario.Selectors.Select(part => part.Name)),
         ];
         foreach (var (kind, names) in places)
         {

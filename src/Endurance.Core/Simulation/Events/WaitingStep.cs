@@ -5,43 +5,39 @@ namespace Endurance.Simulation.Events;
 /// <summary>One timeline step of a run and how near it is to being carried out.</summary>
 internal sealed class WaitingStep
 {
-    public WaitingStep(TimelineStep step, CompiledAction[] actions, Func<string, int> nodeOf)
-    {
-        Actions = actions;
-        switch (step.Trigger)
-        {
-            case AtTime at:
-                Due = at.Time.Seconds;
-                break;
-            case WhenBelow low:
-                WaitsForBus = true;
-                Bus = nodeOf(low.Bus);
-                Threshold = low.Below.Volts;
-                Hold = low.For.Seconds;
-                Cause = low;
-                break;
-            default:
-                throw new ArgumentException("Unknown kind of trigger.", nameof(step));
-        }
-    }
+    public required CompiledAction[] Actions { get; init; }
 
-    public CompiledAction[] Actions { get; }
+    /// <summary>As the scenario has it.</summary>
+    public required Trigger Trigger { get; init; }
 
-    /// <summary>Seconds; positive infinity while its bus has not gone below.</summary>
-    public double Due { get; private set; } = double.PositiveInfinity;
-
-    public bool WaitsForBus { get; }
-
-    public int Bus { get; }
+    /// <summary>Index of the bus it waits for; -1 when it waits for none.</summary>
+    public int Bus { get; init; } = -1;
 
     /// <summary>Volts.</summary>
-    public double Threshold { get; }
+    public double Threshold { get; init; }
 
-    /// <summary>Seconds below before it is due.</summary>
-    public double Hold { get; }
+    /// <summary>Seconds below before it is due, or from a warning to the action.</summary>
+    public double Hold { get; init; }
 
-    /// <summary><see langword="null"/> for a step at a time.</summary>
-    public WhenBelow? Cause { get; }
+    /// <summary>Index of the warning it waits for; -1 when it waits for none.</summary>
+    public int Warning { get; init; } = -1;
+
+    /// <summary>Carried out this long after this step, in seconds, to undo it; <see langword="null"/>: nothing is undone.</summary>
+    public WaitingStep? Undo { get; init; }
+
+    /// <summary>Seconds from this step to its <see cref="Undo"/>.</summary>
+    public double Lasts { get; init; }
+
+    /// <summary>Undoes another step; its trigger is that step's.</summary>
+    public bool IsUndo { get; init; }
+
+    /// <summary>Seconds; positive infinity while what it waits for has not come.</summary>
+    public double Due { get; set; } = double.PositiveInfinity;
+
+    public bool WaitsForBus => Bus >= 0;
+
+    /// <summary>Comes by the clock alone.</summary>
+    public bool IsTimed => Bus < 0 && Warning < 0;
 
     /// <summary>Its bus is below its threshold.</summary>
     public bool IsBelow { get; private set; }
@@ -51,7 +47,12 @@ internal sealed class WaitingStep
 
     public bool IsDueAt(double seconds) => !IsSpent && Due <= seconds;
 
-    public void Spend() => IsSpent = true;
+    public void Spend(double seconds)
+    {
+        IsSpent = true;
+        if (Undo is { } undo)
+            undo.Due = seconds + Lasts;
+    }
 
     /// <summary>The bus has crossed the threshold, or exceeded it by the hysteresis.</summary>
     public void Cross(double seconds)

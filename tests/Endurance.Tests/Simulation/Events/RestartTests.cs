@@ -70,8 +70,19 @@ public sealed class RestartTests
 
         var chattering = Assert.Throws<ChatteringException>(() => scenario.Run());
 
-        Assert.Contains("display", chattering.Parts, StringComparison.Ordinal);
-        Assert.Contains("display", chattering.Message, StringComparison.Ordinal);
+        Assert.Equal("display", Assert.Single(chattering.Parts));
+        Assert.StartsWith("case case: display switches itself on and off without end at minute 0.00.", chattering.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Restart_AfterMilliseconds_EndsAsChatteringRatherThanWithoutEnd()
+    {
+        var scenario = Ramp.Standing(12.9, Amperes("display", "bus", 10, 12).Restarting(12.5, 0.01)) with
+        {
+            Batteries = [Ramp.Steady(12.9) with { Resistance = Endurance.Numerics.PiecewiseLinear.Constant(0.1) }],
+        };
+
+        Assert.Contains("display", Assert.Throws<ChatteringException>(() => scenario.Run()).Message, StringComparison.Ordinal);
     }
 
     [Fact]

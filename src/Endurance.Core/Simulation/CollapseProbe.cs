@@ -1,0 +1,84 @@
+using Endurance.Numerics;
+
+namespace Endurance.Simulation;
+
+/// <summary>Tells where the voltage falls away when a network has no operating point.</summary>
+internal sealed class CollapseProbe
+{
+    private readonly CompiledNetwork network;
+    private readonly RunState run;
+    private readonly NetworkEquations equations;
+    private readonly double[] motion;
+    private readonly double[] factors;
+
+    public CollapseProbe(CompiledNetwork network, RunState run, NetworkEquations equations)
+    {
+        this.network = network;
+        this.run = run;
+        this.equations = equations;
+        motion = new double[network.NodeCount];
+        factors = new double[network.NodeCount * network.NodeCount];
+        Buses = new bool[network.NodeCount];
+        Loads = new bool[network.Loads.Length];
+    }
+
+    /// <summary>The nodes that move most where the solution is about to vanish: those at half or more of the largest motion.</summary>
+    public bool[] Buses { get; }
+
+    /// <summary>The loads whose own conductors cannot carry their power.</summary>
+    public bool[] Loads { get; }
+
+    /// <summary>Fills <see cref="Buses"/> and <see cref="Loads"/> at the last solution, found at a share of the constant power.</summary>
+    public void Mark(double reached)
+    {
+        equations.PowerShare = reached;
+        equations.Assemble();
+        equations.Jacobian.CopyTo(factors, 0);
+        if (!SmallLu.TryFactor(factors, motion.Length))
+            throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
+        FillPowerCurrents();
+        SmallLu.Solve(factors, motion, motion.Length);
+        var largest = motion.Max();
+        for (var i = 0; i < motion.Length; i++)
+            Buses[i] = run.Energised[i] && motion[i] >= largest / 2;
+        for (var i = 0; i < Loads.Length; i++)
+        {
+            var demand = run.DemandOf(i);
+            Loads[i] = Takes(i) && BranchLaw.IsBeyondTheEnd(demand.Value, equations.LoadVolts(i), demand.Conductors);
+        }
+    }
+
+    /// <summary>Lowest voltage at which a constant-power load draws; positive infinity when none does.</summary>
+    public double LowestPowerVolts()
+    {
+        var lowest = double.PositiveInfinity;
+        for (var i = 0; i < network.Loads.Length; i++)
+        {
+            if (Takes(i))
+                lowest = Math.Min(lowest, equations.LoadVolts(i));
+        }
+
+        return lowest;
+    }
+
+    /// <summary>The full current of all constant power at each node: how the residual grows with its share.</summary>
+    private void FillPowerCurrents()
+    {
+        Array.Clear(motion);
+        for (var i = 0; i < network.Loads.Length; i++)
+        {
+            if (Takes(i))
+                motion[network.Loads[i].Node] += BranchLaw.Load(run.DemandOf(i), equations.LoadVolts(i), 1, 0).Amperes;
+        }
+
+        for (var i = 0; i < network.Chargers.Length; i++)
+        {
+            if (run.Charges(i))
+                motion[network.Chargers[i].From] += equations.ChargerWatts[i] / equations.Volts[network.Chargers[i].From];
+        }
+    }
+
+    /// <summary>Whether a load takes constant power by now.</summary>
+    private bool Takes(int load) =>
+        run.DemandOf(load).Law == LoadLaw.Power && run.LoadDraws(load) && run.Energised[network.Loads[load].Node];
+}

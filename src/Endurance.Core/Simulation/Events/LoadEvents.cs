@@ -1,0 +1,146 @@
+namespace Endurance.Simulation.Events;
+
+/// <summary>What loads do of themselves: stop, start up, draw their inrush, and count as lost.</summary>
+internal sealed class LoadEvents
+{
+    private readonly CompiledNetwork network;
+    private readonly RunState run;
+    private readonly OperatingPointSolver solver;
+    private readonly Watches watches;
+    private readonly Journal journal;
+    private readonly BusDeaths deaths;
+
+    public LoadEvents(CompiledNetwork network, RunState run, OperatingPointSolver solver, Watches watches, Journal journal, BusDeaths deaths)
+    {
+        this.network = network;
+        this.run = run;
+        this.solver = solver;
+        this.watches = watches;
+        this.journal = journal;
+        this.deaths = deaths;
+    }
+
+    /// <summary>Drops together all loads that are below their minimum; <see langword="true"/> when there were any.</summary>
+    public bool DropLow(double t, List<string> changed)
+    {
+        var any = false;
+        for (var i = 0; i < network.Loads.Length; i++)
+        {
+            var load = network.Loads[i];
+            if (!load.HasMinimum || !run.LoadDraws(i) || solver.Equations.LoadVolts(i) >= run.DemandOf(i).AtBus(load.Minimum))
+                continue;
+            Drop(t, i, deaths[load.Node]);
+            changed.Add(load.Name);
+            any = true;
+        }
+
+        return any;
+    }
+
+    public void Drop(double t, int load, LossReason reason)
+    {
+        run.LoadDropped[load] = true;
+        run.InrushUntil[load] = double.NaN;
+        watches.RestartDue[load] = double.NaN;
+        Lose(t, load, reason);
+    }
+
+    public void Lose(double t, int load, LossReason reason)
+    {
+        if (watches.LoadLost[load])
+            return;
+        watches.LoadLost[load] = true;
+        journal.LoadLost(t, load, reason);
+    }
+
+    /// <summary>Runs the start-up times of dropped loads; <see langword="true"/> when any came back.</summary>
+    public bool Restart(double t, List<string> changed)
+    {
+        var any = false;
+        for (var i = 0; i < network.Loads.Length; i++)
+        {
+            var load = network.Loads[i];
+            if (!load.CanRestart || !run.LoadConnected[i] || !run.LoadDropped[i] || !run.LoadProtected[i])
+                continue;
+            var volts = solver.Equations.LoadVolts(i);
+            if (double.IsNaN(watches.RestartDue[i]) && volts >= load.Restart)
+                watches.RestartDue[i] = t + load.StartUp;
+            else if (volts < load.Restart - GuardSet.RestartSag)
+                watches.RestartDue[i] = double.NaN;
+            if (!(watches.RestartDue[i] <= t + Settlement.TimeBand))
+                continue;
+            watches.RestartDue[i] = double.NaN;
+            run.LoadDropped[i] = false;
+            StartInrush(t, i);
+            watches.LoadLost[i] = false;
+            journal.LoadBack(t, i);
+            changed.Add(load.Name);
+            any = true;
+        }
+
+        return any;
+    }
+
+    public void StartInrush(double t, int load)
+    {
+        if (network.Loads[load].Inrush is not null)
+            run.InrushUntil[load] = t + network.Loads[load].InrushLasts;
+    }
+
+    /// <summary>Ends the inrush of loads that have started; <see langword="true"/> when any did.</summary>
+    public bool EndInrush(double t)
+    {
+        var any = false;
+        for (var i = 0; i < run.InrushUntil.Length; i++)
+        {
+            if (!(run.InrushUntil[i] <= t + Settlement.TimeBand))
+                continue;
+            run.InrushUntil[i] = double.NaN;
+            any = true;
+        }
+
+        return any;
+    }
+
+    /// <summary>A load without a minimum has crossed the voltage it is judged at.</summary>
+    public void CrossJudgement(double t, int load)
+    {
+        if (!watches.LoadLost[load])
+        {
+            Lose(t, load, deaths[network.Loads[load].Node]);
+            return;
+        }
+
+        watches.LoadLost[load] = false;
+        journal.LoadBack(t, load);
+    }
+
+    /// <summary>A load is of no use without the loads it needs: it is lost and comes back with them; <see langword="true"/> when any was or did.</summary>
+    public bool FollowNeeds(double t)
+    {
+        var any = false;
+        for (var i = 0; i < network.Loads.Length; i++)
+        {
+            var needs = network.Loads[i].Needs;
+            if (needs.Length == 0 || !run.LoadDraws(i))
+                continue;
+            var missing = Array.Find(needs, need => !run.LoadConnected[need] || watches.LoadLost[need]);
+            var lacks = Array.Exists(needs, need => !run.LoadConnected[need] || watches.LoadLost[need]);
+            if (lacks && !watches.LoadLost[i])
+            {
+                watches.LacksNeed[i] = true;
+                Lose(t, i, journal.LoadReason[missing] ?? LossReason.FeedOpened);
+                any = true;
+            }
+            else if (!lacks && watches.LacksNeed[i])
+            {
+                watches.LacksNeed[i] = false;
+                watches.LoadLost[i] = false;
+                journal.LoadBack(t, i);
+                any = true;
+            }
+        }
+
+        return any;
+    }
+}

@@ -1,0 +1,132 @@
+using System.Globalization;
+
+namespace Endurance.Simulation.Events;
+
+/// <summary>What switches itself: breakers and fuses, over-voltage relays, contactors by their coil voltage, chargers.</summary>
+internal sealed class SwitchingEvents
+{
+    private readonly CompiledNetwork network;
+    private readonly RunState run;
+    private readonly OperatingPointSolver solver;
+    private readonly GuardSet guards;
+    private readonly Heats heats;
+    private readonly Journal journal;
+    private readonly LoadEvents loads;
+
+    public SwitchingEvents(
+        CompiledNetwork network, RunState run, OperatingPointSolver solver, GuardSet guards, Heats heats, Journal journal, LoadEvents loads)
+    {
+        this.network = network;
+        this.run = run;
+        this.solver = solver;
+        this.guards = guards;
+        this.heats = heats;
+        this.journal = journal;
+        this.loads = loads;
+    }
+
+    /// <summary>Opens what has become too hot, or has too much voltage; <see langword="true"/> when anything did.</summary>
+    public bool Trip(double t, List<string> changed)
+    {
+        var any = false;
+        for (var i = 0; i < network.Breakers.Length; i++)
+        {
+            if (guards.IsDue(new Guard(GuardKind.Overheated, i), []))
+            {
+                Open(t, i);
+                changed.Add(network.Breakers[i].Owner);
+                any = true;
+            }
+        }
+
+        for (var i = 0; i < network.Alternators.Length; i++)
+        {
+            if (!double.IsFinite(network.Alternators[i].TripsAbove) || !guards.IsDue(new Guard(GuardKind.OverVoltage, i), []))
+                continue;
+            run.AlternatorTripped[i] = true;
+            journal.Note(t, EventKind.Tripped, network.Alternators[i].Name, $"{network.Alternators[i].Name} taken off by its over-voltage relay");
+            any = true;
+        }
+
+        return any;
+    }
+
+    /// <summary>Moves contactors whose coil voltage asks for it; <see langword="true"/> when any moved.</summary>
+    public bool MoveContactors(double t, List<string> changed)
+    {
+        var any = false;
+        for (var i = 0; i < network.Coils.Length; i++)
+        {
+            var coil = network.Coils[i];
+            if (!coil.FollowsVoltage || !WouldMove(i))
+                continue;
+            run.CoilPulledIn[i] = !run.CoilPulledIn[i];
+            var name = network.Feeds[coil.Feed].Name;
+            var volts = Text(solver.Volts[coil.Node], "V");
+            journal.Note(t, EventKind.Tripped, name, run.CoilPulledIn[i] ? $"{name} contactor pulled in" : $"{name} contactor dropped out: {volts} at its coil");
+            changed.Add(name);
+            any = true;
+        }
+
+        return any;
+    }
+
+    /// <summary>Starts and stops chargers by their input voltage; <see langword="true"/> when any changed.</summary>
+    public bool SwitchChargers(double t, List<string> changed)
+    {
+        var any = false;
+        for (var i = 0; i < network.Chargers.Length; i++)
+        {
+            var kind = run.ChargerRunning[i] ? GuardKind.ChargerCutsOut : GuardKind.ChargerCutsIn;
+            if (!double.IsFinite(network.Chargers[i].CutIn) || !guards.IsDue(new Guard(kind, i), []))
+                continue;
+            SetCharger(t, i, !run.ChargerRunning[i]);
+            changed.Add(network.Chargers[i].Name);
+            any = true;
+        }
+
+        return any;
+    }
+
+    /// <summary>Stops every charger on the collapsing buses, when no load is left to drop.</summary>
+    public bool StopChargers(double t)
+    {
+        var any = false;
+        for (var i = 0; i < network.Chargers.Length; i++)
+        {
+            if (!run.Charges(i))
+                continue;
+            SetCharger(t, i, running: false);
+            any = true;
+        }
+
+        return any;
+    }
+
+    private void SetCharger(double t, int i, bool running)
+    {
+        run.ChargerRunning[i] = running;
+        var name = network.Chargers[i].Name;
+        if (run.ChargerOn[i] && !run.ChargerFailed[i])
+            journal.Note(t, EventKind.Tripped, name, running ? $"{name} starts" : $"{name} stops: input too low");
+    }
+
+    private bool WouldMove(int i)
+    {
+        if (!run.CoilPulledIn[i])
+            return guards.IsDue(new Guard(GuardKind.CoilPullsIn, i), []);
+        return !run.IsEnergised(network.Coils[i]) || guards.IsDue(new Guard(GuardKind.CoilDropsOut, i), []);
+    }
+
+    private void Open(double t, int i)
+    {
+        var breaker = network.Breakers[i];
+        run.Trip(breaker);
+        var amperes = Text(heats.Amperes(i), "A");
+        journal.Note(t, EventKind.Tripped, breaker.Owner, $"{breaker.Owner} {breaker.Word} opened: {amperes} through {Text(breaker.Rating, "A")}");
+        if (breaker.Load >= 0 && run.LoadConnected[breaker.Load])
+            loads.Lose(t, breaker.Load, LossReason.FeedOpened);
+    }
+
+    private static string Text(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {unit}");
+}

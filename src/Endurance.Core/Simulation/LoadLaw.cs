@@ -1,0 +1,9 @@
+namespace Endurance.Simulation;
+
+/// <summary>How a load draws, as numbers.</summary>
+internal enum LoadLaw
+{
+    Current,
+    Conductance,
+    Power,
+}
