@@ -162,7 +162,8 @@ internal sealed class OperatingPointSolver
                 return true;
             descent.CopyTo(equations.Volts, 0);
             equations.Assemble();
-            FactorShifted();
+            if (!SmallLu.TryFactorShifted(equations.Jacobian, factors, n))
+                throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
             var largest = Direction();
             var scale = largest > largestFall ? largestFall / largest : 1;
             for (var b = 0; b < n; b++)
@@ -172,22 +173,6 @@ internal sealed class OperatingPointSolver
         }
 
         return false;
-    }
-
-    /// <summary>Factors the Jacobian with as much conductance to ground on every bus as makes its pivots positive.</summary>
-    private void FactorShifted()
-    {
-        const double first = 1e-3, last = 1e12;
-        for (var shift = 0.0; shift < last; shift = shift == 0 ? first : 4 * shift)
-        {
-            equations.Jacobian.CopyTo(factors, 0);
-            for (var i = 0; i < n; i++)
-                factors[(i * n) + i] += shift;
-            if (SmallLu.TryFactor(factors, n))
-                return;
-        }
-
-        throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
     }
 
     private bool IsStable()
