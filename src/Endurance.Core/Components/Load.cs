@@ -62,13 +62,7 @@ public sealed record Load
     public DateOnly? MeasuredOn { get; init; }
 
     /// <summary>Full draw at a voltage above zero.</summary>
-    public Current CurrentAt(Voltage voltage) => Demand switch
-    {
-        ConstantCurrent c => c.Current,
-        ConstantResistance r => voltage / r.Resistance,
-        ConstantPower p => Current.FromAmperes(p.Power.Watts / voltage.Volts),
-        _ => throw new InvalidOperationException("Unknown kind of demand."),
-    };
+    public Current CurrentAt(Voltage voltage) => Demand.CurrentAt(voltage);
 
     /// <summary>Conductors between its bus and its terminals, there and back; zero or more.</summary>
     public Resistance BranchResistance =>

@@ -26,6 +26,12 @@ public sealed record CaseResult
     /// <summary>The same by the kinetic capacity model; <see langword="null"/> where no battery's current changes by more than 2:1, so that both models agree closely.</summary>
     public KineticAnswer? Kinetic { get; init; }
 
+    /// <summary><see langword="null"/> where neither the case nor the scenario has a landing.</summary>
+    public LandingReserve? LandingReserve { get; init; }
+
+    /// <summary>Latest instant to begin the approach; <see langword="null"/> without a landing, and see <see cref="LandingReserve"/>.</summary>
+    public Duration? LatestApproach => LandingReserve?.Latest;
+
     public required SimulationResult Run { get; init; }
 
     /// <summary>Of the run and of the judgement.</summary>
