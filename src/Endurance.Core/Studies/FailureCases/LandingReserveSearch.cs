@@ -44,8 +44,15 @@ internal sealed class LandingReserveSearch(
     private CaseResult With(CaseResult judged, Duration? latest, bool isEverCovered, params ReadOnlySpan<Finding> findings) => judged with
     {
         LandingReserve = new LandingReserve(landing, latest, isEverCovered),
-        Findings = [.. judged.Findings, .. findings],
+        Findings = [.. judged.Findings, .. findings, .. Unpowered(latest ?? Duration.Zero)],
     };
+
+    /// <summary>Loads switched on for the approach that do not last it.</summary>
+    private IEnumerable<Finding> Unpowered(Duration approach) =>
+        from load in Approach(approach).Loads
+        where landing.Connect.Contains(load.Name, StringComparer.Ordinal) && load.TimePowered is { } lost && lost < approach + landing.Lasts
+        select new Finding("landing-load-unpowered", Severity.Caution, load.Name, Minutes(approach),
+            $"{load.Name} is wanted for the approach, but begun at {Minutes(approach)} it is not powered to the ground. Feed it from a bus that lives then, or count on landing without it.");
 
     private Duration Bisect(Duration covered, Duration uncovered)
     {
@@ -61,15 +68,17 @@ internal sealed class LandingReserveSearch(
         return covered;
     }
 
-    private bool IsCovered(Duration approach)
+    private bool IsCovered(Duration approach) =>
+        Judgement.Of(scenario, failureCase, Approach(approach)).Endurance is not { } lost || lost >= approach + landing.Lasts;
+
+    private SimulationResult Approach(Duration approach)
     {
         var step = new TimelineStep
         {
             Trigger = new AtTime(approach),
             Actions = [.. landing.Connect.Select(load => new TimelineAction(ActionVerb.Connect, load))],
         };
-        var run = simulator.Run(failureCase with { Timeline = [.. failureCase.Timeline, step] }, options, cancellation);
-        return Judgement.Of(scenario, failureCase, run).Endurance is not { } lost || lost >= approach + landing.Lasts;
+        return simulator.Run(failureCase with { Timeline = [.. failureCase.Timeline, step] }, options, cancellation);
     }
 
     private Finding Uncovered() => new("landing-not-covered", Severity.Warning, failureCase.Name, Minutes(landing.Lasts),

@@ -7,28 +7,26 @@ using Endurance.Studies.FailureCases;
 namespace Endurance.Studies.LoadAnalysis;
 
 /// <summary>Says in words why the amp-minute form and the simulation do not give the same minutes.</summary>
-internal static class AmpMinuteDifference
+internal sealed class AmpMinuteDifference(AmpMinutes form, ImmutableArray<Battery> batteries, ImmutableArray<Load> fed, Voltage nominal)
 {
     /// <summary>A difference of capacity smaller than this is not worth a sentence.</summary>
     private const double Noticeable = 0.02;
 
-    public static ImmutableArray<string> Explain(Scenario scenario, WiringState state, AmpMinutes form, Landing? landing, CaseResult result)
-    {
-        ImmutableArray<Battery> batteries = [.. AmpMinuteStudy.Giving(scenario, state)];
-        return
-        [
-            .. form.Cruise is null ? ["By the form, recognition and landing together take more than the batteries hold."] : Array.Empty<string>(),
-            .. batteries.SelectMany(battery => Rate(battery, form)),
-            .. batteries.Length > 1 ? [$"The form adds {batteries.Length} batteries up; in the network each gives what its feeds and diodes let it give."] : Array.Empty<string>(),
-            .. Falling(scenario, state),
-            .. Ends(landing, result),
-            .. result.Run.Recognition is null ? ["Nobody acts in this case, so the form has no time before shedding."] : Array.Empty<string>(),
-        ];
-    }
+    public ImmutableArray<string> Explain(Landing? landing, CaseResult result) =>
+    [
+        .. form.Cruise is null ? ["By the form, recognition and landing together take more than the batteries hold."] : Array.Empty<string>(),
+        .. batteries.SelectMany(Rate),
+        .. batteries.Length > 1 ? [$"The form adds {batteries.Length} batteries up; in the network each gives what its feeds and diodes let it give."] : Array.Empty<string>(),
+        .. Falling(),
+        .. Ends(landing, result),
+        .. result.Run.Recognition is null ? ["Nobody acts in this case, so the form has no time before shedding."] : Array.Empty<string>(),
+    ];
 
-    private static IEnumerable<string> Rate(Battery battery, AmpMinutes form)
+    private IEnumerable<string> Rate(Battery battery)
     {
         var own = battery.EffectiveCapacity * battery.InitialCharge;
+        if (own <= Charge.Zero)
+            return [$"{battery.Name} is empty at the start."];
         var current = form.Shed * (own / form.Usable);
         var lasting = current * battery.LifetimeAt(current) * battery.InitialCharge;
         if (Math.Abs((lasting / own) - 1) < Noticeable)
@@ -37,14 +35,14 @@ internal static class AmpMinuteDifference
         return [$"The form takes {AmpereHours(own)} out of {battery.Name} at any current. Its {AmpereHours(battery.RatedCapacity)} are rated over {Number(battery.Rate.Hours)} h, at {Amperes(battery.ReferenceCurrent)}; at {Amperes(current)} it gives {how}: {AmpereHours(lasting)}."];
     }
 
-    private static IEnumerable<string> Falling(Scenario scenario, WiringState state)
+    private IEnumerable<string> Falling()
     {
-        var watts = scenario.Loads.Where(load => state.IsOn(load.Name) && load.Demand is ConstantPower).Select(load => load.Name).ToList();
+        var watts = fed.Where(load => load.Demand is ConstantPower).Select(load => load.Name).ToList();
         if (watts.Count > 0)
-            yield return $"The form takes all amperes at {scenario.NominalVoltage.Volts:0} V. On a battery the bus is lower, and constant power draws more: {string.Join(", ", watts)}.";
-        var ohms = scenario.Loads.Where(load => state.IsOn(load.Name) && load.Demand is ConstantResistance).Select(load => load.Name).ToList();
+            yield return $"The form takes all amperes at {nominal.Volts:0} V. On a battery the bus is lower, and constant power draws more: {string.Join(", ", watts)}.";
+        var ohms = fed.Where(load => load.Demand is ConstantResistance).Select(load => load.Name).ToList();
         if (ohms.Count > 0)
-            yield return $"Resistive loads draw less on a battery than at {scenario.NominalVoltage.Volts:0} V: {string.Join(", ", ohms)}.";
+            yield return $"Resistive loads draw less on a battery than at {nominal.Volts:0} V: {string.Join(", ", ohms)}.";
     }
 
     private static IEnumerable<string> Ends(Landing? landing, CaseResult result)

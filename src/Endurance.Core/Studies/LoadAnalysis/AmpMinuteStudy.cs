@@ -24,8 +24,10 @@ internal static class AmpMinuteStudy
         if (scenario.Alternators.Any(shed.Gives) || current <= Current.Zero)
             return null;
 
+        var batteries = Giving(scenario, items, shed);
+        var alive = Alive(scenario, shed);
         var form = new AmpMinutes(
-            Usable(scenario, shed),
+            Usable(batteries),
             Drawn(scenario, items, atZero),
             result.Run.Recognition ?? Duration.Zero,
             current,
@@ -34,15 +36,23 @@ internal static class AmpMinuteStudy
         var simulated = result.LatestApproach is { } latest ? latest + landing!.Lasts : result.Endurance;
         if (result.LandingReserve is { Latest: null, IsEverCovered: true })
             simulated = null;
-        return new AmpMinuteComparison(
-            failureCase.Name, form, simulated, result.LandingReserve is { IsEverCovered: false }, AmpMinuteDifference.Explain(scenario, shed, form, landing, result));
+        var fed = scenario.Loads.Where(load => alive.Contains(load.Bus) && shed.IsOn(load.Name));
+        var why = new AmpMinuteDifference(form, batteries, [.. fed], scenario.NominalVoltage).Explain(landing, result);
+        return new AmpMinuteComparison(failureCase.Name, form, simulated, result.LandingReserve is { IsEverCovered: false }, why);
     }
 
-    /// <summary>Batteries that have not failed.</summary>
-    public static IEnumerable<Battery> Giving(Scenario scenario, WiringState state) => scenario.Batteries.Where(state.Gives);
+    /// <summary>Batteries that have not failed and that reach something that draws.</summary>
+    private static ImmutableArray<Battery> Giving(Scenario scenario, ImmutableArray<LoadItem> items, WiringState state) =>
+    [
+        .. scenario.Batteries.Where(state.Gives).Where(battery =>
+        {
+            var reached = state.ReachedFrom([battery.Bus]);
+            return items.Any(item => reached.Contains(item.Bus) && IsOn(scenario, item, state));
+        }),
+    ];
 
-    private static Charge Usable(Scenario scenario, WiringState state) =>
-        Giving(scenario, state).Aggregate(Charge.Zero, (sum, battery) => sum + (battery.EffectiveCapacity * battery.InitialCharge));
+    private static Charge Usable(ImmutableArray<Battery> batteries) =>
+        batteries.Aggregate(Charge.Zero, (sum, battery) => sum + (battery.EffectiveCapacity * battery.InitialCharge));
 
     private static WiringState State(Scenario scenario, FailureCase failureCase, Func<TimelineStep, bool> isTaken)
     {
@@ -55,9 +65,12 @@ internal static class AmpMinuteStudy
     /// <summary>Means of everything that is on and that a battery reaches.</summary>
     private static Current Drawn(Scenario scenario, ImmutableArray<LoadItem> items, WiringState state)
     {
-        var alive = state.ReachedFrom(Giving(scenario, state).Select(battery => battery.Bus));
+        var alive = Alive(scenario, state);
         return items.Where(item => alive.Contains(item.Bus) && IsOn(scenario, item, state)).Aggregate(Current.Zero, (sum, item) => sum + item.Mean);
     }
+
+    private static HashSet<string> Alive(Scenario scenario, WiringState state) =>
+        state.ReachedFrom(scenario.Batteries.Where(state.Gives).Select(battery => battery.Bus));
 
     private static bool IsOn(Scenario scenario, LoadItem item, WiringState state) => item.Kind switch
     {

@@ -16,9 +16,10 @@ internal static class WiringAssumptions
         var rating = options.Bundling == Bundling.FreeAir
             ? Library("each wire alone in free air, whatever its insulation", FreeAirRatings.Source)
             : Library($"every wire in a bundle with {insulation} degC insulation; rated for 70 degC around it, 33 or more wires (9 from No. 8 up) at 20 % of their capacity, 60,000 ft", WireTable.Source);
+        var isDefault = options.Insulation == new WiringOptions().Insulation && options.Bundling == new WiringOptions().Bundling;
         return
         [
-            rating,
+            isDefault ? rating with { Origin = Origin.Default } : rating,
             Library(FormattableString.Invariant($"drop of {limits.Continuous.Volts:0.##} V allowed continuously at {scenario.NominalVoltage.Volts:0} V"), AllowableDrop.Source),
             Library(FormattableString.Invariant($"drop of {limits.Intermittent.Value.Volts:0.##} V allowed for a short time"), limits.Intermittent.Source),
             new("wiring", "a drop up to 1 % above its limit passes, as 0.504 V against 0.5 V does in the table's own example", Origin.Default, "FAA AC 43.13-1B, table 11-7, page 11-22"),
