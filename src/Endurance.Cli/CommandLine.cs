@@ -66,6 +66,8 @@ internal static class CommandLine
             WiringCommand.Create(screen),
             LoadsCommand.Create(screen),
             CheckCommand.Create(),
+            BatteryCommand.Create(screen),
+            PartsCommand.Create(screen),
             NewCommand.Create(),
             FitCommand.Create(screen),
         };

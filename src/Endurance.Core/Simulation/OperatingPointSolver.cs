@@ -21,6 +21,10 @@ internal sealed class OperatingPointSolver
 
     private const int WarmIterations = 12;
     private const int ColdIterations = 200;
+
+    /// <summary>Iterations before the line search grows cautious; far more than a network needs that has no kink in the way.</summary>
+    private const int HopefulIterations = 20;
+
     private const double SmallestPowerStep = 1e-7;
 
     private readonly CompiledNetwork network;
@@ -207,7 +211,7 @@ internal sealed class OperatingPointSolver
             if (!SmallLu.TryFactor(factors, n))
                 return false;
             lastStep = Direction();
-            if (!Search())
+            if (!Search(isCautious: i >= HopefulIterations))
                 return false;
         }
 
@@ -234,7 +238,11 @@ internal sealed class OperatingPointSolver
     }
 
     /// <summary>Moves along the step until the slope of the co-content has lost at least half of its size.</summary>
-    private bool Search()
+    /// <param name="isCautious">
+    /// Takes no point past the lowest one unless the co-content is certain to be lower there than at the start. Kinks can
+    /// otherwise send the search to and fro; but it costs a few more trials, which are wasted where nothing goes wrong.
+    /// </param>
+    private bool Search(bool isCautious)
     {
         const int tries = 60;
         equations.Volts.CopyTo(before, 0);
@@ -243,11 +251,10 @@ internal sealed class OperatingPointSolver
         var at = 1.0;
         for (var i = 0; i < tries; i++)
         {
-            for (var b = 0; b < n; b++)
-                equations.Volts[b] = before[b] + (at * step[b]);
-            equations.Assemble();
+            MoveTo(at);
             var slope = Slope();
-            if (slope <= 0.5 * Math.Abs(first) || IsBalanced())
+            var isLower = slope <= 0 || !isCautious || (low * lowSlope) + ((at - low) * slope) < 0;
+            if ((slope <= 0.5 * Math.Abs(first) && isLower) || IsBalanced())
                 return true;
             if (slope > 0)
                 (high, highSlope) = (at, slope);
@@ -260,6 +267,13 @@ internal sealed class OperatingPointSolver
         }
 
         return false;
+    }
+
+    private void MoveTo(double at)
+    {
+        for (var i = 0; i < n; i++)
+            equations.Volts[i] = before[i] + (at * step[i]);
+        equations.Assemble();
     }
 
     private double Slope()

@@ -9,6 +9,7 @@ namespace Endurance.Simulation;
 internal sealed class Recorder
 {
     private readonly CompiledNetwork network;
+    private readonly RunState run;
     private readonly OperatingPointSolver solver;
     private readonly StateLayout layout;
     private readonly Journal journal;
@@ -18,15 +19,17 @@ internal sealed class Recorder
     private readonly double[] batteryHighest;
     private readonly double[] batteryLowest;
     private readonly double[] batteryLeast;
+    private readonly double[] batteryCirculating;
     private readonly double[] feedStart;
     private readonly double[] feedHighest;
     private readonly double[] feedLowest;
     private readonly double[] diodeWatts;
     private readonly double[] junction;
 
-    public Recorder(CompiledNetwork network, OperatingPointSolver solver, StateLayout layout, Journal journal)
+    public Recorder(CompiledNetwork network, RunState run, OperatingPointSolver solver, StateLayout layout, Journal journal)
     {
         this.network = network;
+        this.run = run;
         this.solver = solver;
         this.layout = layout;
         this.journal = journal;
@@ -37,6 +40,7 @@ internal sealed class Recorder
         batteryLowest = new double[network.Batteries.Length];
         batteryLeast = new double[network.Batteries.Length];
         Array.Fill(batteryLeast, double.PositiveInfinity);
+        batteryCirculating = new double[network.Batteries.Length];
         feedStart = new double[network.Feeds.Length];
         feedHighest = new double[network.Feeds.Length];
         feedLowest = new double[network.Feeds.Length];
@@ -63,6 +67,7 @@ internal sealed class Recorder
         var equations = solver.Equations;
         for (var i = 0; i < busLowest.Length; i++)
             busLowest[i] = Math.Min(busLowest[i], solver.Volts[i]);
+        var anyAlternator = run.AnyAlternator();
         for (var i = 0; i < batteryHighest.Length; i++)
         {
             var amperes = equations.BatteryAmperes[i];
@@ -70,6 +75,8 @@ internal sealed class Recorder
             batteryLowest[i] = Math.Min(batteryLowest[i], amperes);
             if (amperes >= network.Batteries[i].LowestCurrent)
                 batteryLeast[i] = Math.Min(batteryLeast[i], amperes);
+            if (!anyAlternator)
+                batteryCirculating[i] = Math.Min(batteryCirculating[i], amperes);
         }
 
         for (var i = 0; i < feedStart.Length; i++)
@@ -134,6 +141,7 @@ internal sealed class Recorder
         StartCurrent = Current.FromAmperes(batteryStart[i]),
         HighestCurrent = Current.FromAmperes(batteryHighest[i]),
         LowestCurrent = Current.FromAmperes(batteryLowest[i]),
+        CirculatingCurrent = Current.FromAmperes(-batteryCirculating[i]),
         LowestDischarge = double.IsInfinity(batteryLeast[i]) ? null : Current.FromAmperes(batteryLeast[i]),
     };
 

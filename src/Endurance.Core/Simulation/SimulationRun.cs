@@ -66,7 +66,7 @@ internal sealed class SimulationRun
         method = new DormandPrince(layout.Size, layout.Scales);
         locator = new EventLocator(method, system, guards, heats, layout.Size);
         settlement = new Settlement(network, run, system, solver, guards, heats, watches, journal);
-        recorder = new Recorder(network, solver, layout, journal);
+        recorder = new Recorder(network, run, solver, layout, journal);
         trace = options.SampleInterval is { } interval ? new TraceRecorder(network, solver, interval.Seconds) : null;
         y = new double[layout.Size];
         foreach (var battery in network.Batteries)

@@ -11,6 +11,8 @@ internal static class FeedingRules
         {
             if (!fed.Add(bus))
                 continue;
+            foreach (var charger in scenario.Chargers.Where(charger => string.Equals(charger.From, bus, StringComparison.Ordinal)))
+                waiting.Enqueue(charger.To);
             foreach (var feed in scenario.Feeds)
             {
                 if (string.Equals(feed.From, bus, StringComparison.Ordinal))
@@ -25,7 +27,7 @@ internal static class FeedingRules
             yield return RuleFinding.Warning(
                 "bus-not-fed", $"buses.{bus.Name}", bus.Name,
                 $"nothing feeds the bus `{bus.Name}`: its loads are never powered",
-                "a battery or an alternator on it, or a feed to it from a bus that is fed");
+                "a battery or an alternator on it, or a feed or charger to it from a bus that is fed");
         }
     }
 }

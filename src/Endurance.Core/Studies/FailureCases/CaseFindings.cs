@@ -9,18 +9,8 @@ namespace Endurance.Studies.FailureCases;
 /// <summary>What a reader of one case should know besides the minutes.</summary>
 internal static class CaseFindings
 {
-    /// <summary>Ampere-hours put back below which a recharge is not worth a word.</summary>
-    private const double NoticeableRecharge = 0.05;
-
     public static ImmutableArray<Finding> Of(Scenario scenario, FailureCase failureCase, SimulationResult run) =>
-        [.. Recharges(run), .. Junctions(scenario, run), .. FullDuty(scenario, failureCase, run)];
-
-    private static IEnumerable<Finding> Recharges(SimulationResult run) =>
-        from battery in run.Batteries
-        where battery.Received.AmpereHours >= NoticeableRecharge
-        let value = FormattableString.Invariant($"{battery.Received.AmpereHours:F2} Ah")
-        select new Finding("battery-recharged", Severity.Information, battery.Name, value,
-            $"{battery.Name} takes {value} back. Charge is counted as a fraction of life, which needs more to refill than a fast discharge gave; the minutes err short.");
+        [.. BatteryFindings.Of(scenario, run), .. Junctions(scenario, run), .. FullDuty(scenario, failureCase, run)];
 
     private static IEnumerable<Finding> Junctions(Scenario scenario, SimulationResult run) =>
         from pair in scenario.Feeds.Zip(run.Feeds)
