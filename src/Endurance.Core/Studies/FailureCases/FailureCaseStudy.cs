@@ -32,6 +32,6 @@ public static class FailureCaseStudy
         var run = simulator.Run(failureCase, options, cancellation);
         var judged = Judgement.Of(scenario, failureCase, run);
         ImmutableArray<Finding> findings = [.. run.Findings, .. judged.Findings, .. CaseFindings.Of(scenario, failureCase, run)];
-        return judged with { Findings = findings };
+        return LandingReserveSearch.AddTo(judged with { Findings = findings }, scenario, simulator, failureCase, options, cancellation);
     }
 }
