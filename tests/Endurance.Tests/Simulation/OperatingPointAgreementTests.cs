@@ -56,7 +56,7 @@ public sealed class OperatingPointAgreementTests
     {
         for (var seed = 0; seed < Block; seed++)
         {
-            var scenario = RandomNetwork.Of(seed, mostBuses: 60);
+            var scenario = MeshedNetwork.Of(seed, mostBuses: 60);
             var solver = SolverOf(scenario);
 
             if (solver.TrySolve())
