@@ -62,9 +62,9 @@ public sealed class CommandLineTests
     [InlineData("help-loads.txt", "loads", "--help")]
     [InlineData("help-check.txt", "check", "--help")]
     [InlineData("help-new.txt", "new", "--help")]
-    [InlineData("help-fit.txt", "fit", "--help")]
     [InlineData("help-battery.txt", "battery", "--help")]
     [InlineData("help-parts.txt", "parts", "--help")]
+    [InlineData("help-fit.txt", "fit", "--help")]
     public void Help_AskedFor_IsTheAgreedText(string golden, params string[] arguments)
     {
         var run = ProgramRun.InProcess(arguments);

@@ -22,9 +22,8 @@ internal sealed class OperatingPointSolver
     private const int WarmIterations = 12;
     private const int ColdIterations = 200;
 
-    /// <summary>Iterations before the line search grows cautious; far more than a network needs that has no kink in the way.</summary>
+    /// <summary>Iterations before the line search grows cautious; more than a network without kinks needs.</summary>
     private const int HopefulIterations = 20;
-
     private const double SmallestPowerStep = 1e-7;
 
     private readonly CompiledNetwork network;
@@ -153,16 +152,17 @@ internal sealed class OperatingPointSolver
     private bool TryDescend()
     {
         const double largestFall = 0.25;
-        const double dead = 0.1;
+        const double dead = 1;
         equations.PowerShare = 1;
         for (var i = 0; i < ColdIterations; i++)
         {
             equations.Volts.CopyTo(descent, 0);
             if (Newton(WarmIterations) && IsStable())
-                return true;
+                return collapse.LowestPowerVolts() >= dead;
             descent.CopyTo(equations.Volts, 0);
             equations.Assemble();
-            FactorShifted();
+            if (!SmallLu.TryFactorShifted(equations.Jacobian, factors, n))
+                throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
             var largest = Direction();
             var scale = largest > largestFall ? largestFall / largest : 1;
             for (var b = 0; b < n; b++)
@@ -172,22 +172,6 @@ internal sealed class OperatingPointSolver
         }
 
         return false;
-    }
-
-    /// <summary>Factors the Jacobian with as much conductance to ground on every bus as makes its pivots positive.</summary>
-    private void FactorShifted()
-    {
-        const double first = 1e-3, last = 1e12;
-        for (var shift = 0.0; shift < last; shift = shift == 0 ? first : 4 * shift)
-        {
-            equations.Jacobian.CopyTo(factors, 0);
-            for (var i = 0; i < n; i++)
-                factors[(i * n) + i] += shift;
-            if (SmallLu.TryFactor(factors, n))
-                return;
-        }
-
-        throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
     }
 
     private bool IsStable()
@@ -240,7 +224,7 @@ internal sealed class OperatingPointSolver
     /// <summary>Moves along the step until the slope of the co-content has lost at least half of its size.</summary>
     /// <param name="isCautious">
     /// Takes no point past the lowest one unless the co-content is certain to be lower there than at the start. Kinks can
-    /// otherwise send the search to and fro; but it costs a few more trials, which are wasted where nothing goes wrong.
+    /// otherwise send the search to and fro; it costs a few more trials.
     /// </param>
     private bool Search(bool isCautious)
     {

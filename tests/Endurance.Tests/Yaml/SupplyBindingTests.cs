@@ -104,8 +104,7 @@ public class SupplyBindingTests
     [Fact]
     public void Diode_OfTheSameNameAsAClass_IsTheScenariosOwn()
     {
-        var text = StarterScenario.Text.Replace("diodes:\n", "diodes:\n  schottky_3a: {kind: ideal_controller, on_resistance: 7 mohm}\n", StringComparison.Ordinal)
-            .Replace("diode: {kind: ideal_controller, on_resistance: 4 mohm, regulated_drop: 20 mV}", "diode: schottky_3a", StringComparison.Ordinal);
+        var text = (StarterScenario.Text + "\ndiodes:\n  schottky_3a: {kind: ideal_controller, on_resistance: 7 mohm}\n").Replace("diode: {kind: ideal_controller, on_resistance: 4 mohm, regulated_drop: 20 mV}", "diode: schottky_3a", StringComparison.Ordinal);
 
         var scenario = ScenarioReader.ReadText("own.yaml", text).Scenario!;
 
@@ -115,7 +114,7 @@ public class SupplyBindingTests
     [Fact]
     public void ForwardPoints_MoreThanTwo_SayTheirLargestMisfit()
     {
-        var text = StarterScenario.Text.Replace("diodes:\n", "diodes:\n  measured: {kind: schottky, forward: [[1 A, 0.35 V], [5 A, 0.43 V], [15 A, 0.52 V]], at: 25 degC}\n", StringComparison.Ordinal);
+        var text = StarterScenario.Text + "\ndiodes:\n  measured: {kind: schottky, forward: [[1 A, 0.35 V], [5 A, 0.43 V], [15 A, 0.52 V]], at: 25 degC}\n";
 
         var scenario = ScenarioReader.ReadText("points.yaml", text).Scenario!;
 

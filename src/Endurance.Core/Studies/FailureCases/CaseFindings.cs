@@ -26,10 +26,19 @@ internal static class CaseFindings
         if (scenario.Loads.All(load => load.Duty >= 1))
             return [];
         var full = scenario with { Loads = [.. scenario.Loads.Select(load => load with { Duty = 1 })] };
-        var atFullDraw = new Simulator(full).RunStart(failureCase);
-        return from pair in run.Loads.Zip(atFullDraw)
-               where pair.Second.TimePowered is not null && pair.First.TimePowered is not { Seconds: 0 }
-               select new Finding("stops-at-full-duty", Severity.Caution, pair.First.Name, "",
-                   $"{pair.First.Name} would stop at the start of this case if every load drew its full current at once. The minutes use the mean over the duty.");
+        try
+        {
+            var atFullDraw = new Simulator(full).RunStart(failureCase);
+            return from pair in run.Loads.Zip(atFullDraw)
+                   where pair.Second.TimePowered is not null && pair.First.TimePowered is not { Seconds: 0 }
+                   select AtFullDuty(pair.First.Name, "stop");
+        }
+        catch (ChatteringException chattering)
+        {
+            return chattering.Parts.Select(part => AtFullDuty(part, "switch off and on without end"));
+        }
     }
+
+    private static Finding AtFullDuty(string part, string does) => new("stops-at-full-duty", Severity.Caution, part, "",
+        $"{part} would {does} at the start of this case if every load drew its full current at once. The minutes use the mean over the duty.");
 }
