@@ -18,7 +18,7 @@ public static class PartsReport
             new ReportHeading("Wires"),
             new ReportTable(
                 "Stranded, tin-plated copper aircraft wire",
-                [new("gauge"), new("greatest resistance at 20 degC", "ohm/1000 ft"), new("105 degC", "A"), new("150 degC", "A"), new("200 degC", "A"), new("source")],
+                [new("gauge"), new("greatest resistance at 20 degC", "ohm/1000 ft"), new("in a bundle at 105 degC", "A"), new("150 degC", "A"), new("200 degC", "A"), new("source")],
                 [.. WireTable.Rows.Select(row => Row(
                     row.Gauge.ToString(),
                     RoundedNumber.Short(row.OhmsPerThousandFeet, 3),
