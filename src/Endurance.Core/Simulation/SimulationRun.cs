@@ -66,7 +66,7 @@ internal sealed class SimulationRun
         method = new DormandPrince(layout.Size, layout.Scales);
         locator = new EventLocator(method, system, guards, heats, layout.Size);
         settlement = new Settlement(network, run, system, solver, guards, heats, watches, journal);
-        recorder = new Recorder(network, solver, layout, journal);
+        recorder = new Recorder(network, run, solver, layout, watches, journal);
         trace = options.SampleInterval is { } interval ? new TraceRecorder(network, solver, interval.Seconds) : null;
         y = new double[layout.Size];
         foreach (var battery in network.Batteries)
@@ -81,7 +81,7 @@ internal sealed class SimulationRun
     public void Begin()
     {
         settlement.Begin(y);
-        recorder.Begin();
+        recorder.Begin(y);
         trace?.Add(0, y);
         nextSample = trace?.Interval ?? double.PositiveInfinity;
         settlement.BeforeChange = Observe;
@@ -131,14 +131,14 @@ internal sealed class SimulationRun
 
     private void EndDead()
     {
-        recorder.Observe();
+        recorder.Observe(t, y);
         trace?.Add(horizon, y);
     }
 
     private void Continue()
     {
         method.Accept();
-        recorder.Observe();
+        recorder.Observe(t, y);
         heats.StartStep();
         locator.StartFrom(y);
     }
@@ -162,7 +162,7 @@ internal sealed class SimulationRun
 
     private void Observe()
     {
-        recorder.Observe();
+        recorder.Observe(t, y);
         trace?.Add(t, y);
     }
 

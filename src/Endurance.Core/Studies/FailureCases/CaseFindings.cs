@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using Endurance.Components;
 using Endurance.Findings;
 using Endurance.Scenarios;
 using Endurance.Simulation;
+using Endurance.Studies.FailureCases.Findings;
 
 namespace Endurance.Studies.FailureCases;
 
@@ -13,7 +13,18 @@ internal static class CaseFindings
     private const double NoticeableRecharge = 0.05;
 
     public static ImmutableArray<Finding> Of(Scenario scenario, FailureCase failureCase, SimulationResult run) =>
-        [.. Recharges(run), .. Junctions(scenario, run), .. FullDuty(scenario, failureCase, run)];
+    [
+        .. SourceFindings.Of(scenario, run),
+        .. RecognitionFindings.Of(failureCase),
+        .. WarningFindings.Of(scenario, failureCase, run),
+        .. ContactorFindings.Of(scenario, failureCase),
+        .. RedundancyFindings.Of(scenario),
+        .. ProtectionFindings.Of(scenario, run),
+        .. LoadFindings.Of(scenario),
+        .. Recharges(run),
+        .. DiodeFindings.Of(scenario, run),
+        .. FullDuty(scenario, failureCase, run),
+    ];
 
     private static IEnumerable<Finding> Recharges(SimulationResult run) =>
         from battery in run.Batteries
@@ -21,14 +32,6 @@ internal static class CaseFindings
         let value = FormattableString.Invariant($"{battery.Received.AmpereHours:F2} Ah")
         select new Finding("battery-recharged", Severity.Information, battery.Name, value,
             $"{battery.Name} takes {value} back. Charge is counted as a fraction of life, which needs more to refill than a fast discharge gave; the minutes err short.");
-
-    private static IEnumerable<Finding> Junctions(Scenario scenario, SimulationResult run) =>
-        from pair in scenario.Feeds.Zip(run.Feeds)
-        let limit = (pair.First.Diode as JunctionDiode)?.MaximumJunction
-        where limit is not null && pair.Second.HighestJunction > limit
-        let value = FormattableString.Invariant($"{pair.Second.HighestJunction!.Value.Celsius:F0} degC")
-        select new Finding("junction-too-hot", Severity.Warning, pair.First.Name, value,
-            $"The diode of {pair.First.Name} reaches {value}; its limit is {limit}. Use a larger diode or a better heat path.");
 
     /// <summary>A mean over the duty hides the peak: what would stop at the start of the case with every load at full draw?</summary>
     private static IEnumerable<Finding> FullDuty(Scenario scenario, FailureCase failureCase, SimulationResult run)
