@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Endurance.Components;
 using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Yaml.Documents;
@@ -8,12 +7,12 @@ using Endurance.Yaml.Keys;
 namespace Endurance.Yaml.Binding;
 
 /// <summary>Binds <c>failure_cases</c>; spells groups of loads out.</summary>
-internal sealed class CaseBinder(ImmutableArray<Load> loads)
+internal sealed class CaseBinder(LoadGroups groups)
 {
     private const string StepForm = "steps such as - {at: 0 min, fail: [engine_alternator]}";
 
     public ImmutableArray<FailureCase> Bind(MappingReader top) =>
-        [.. NamedParts.Of(top, "failure_cases", ScenarioKeys.FailureCase).Select(part => new FailureCase { Name = part.Name, Timeline = Timeline(part.Reader) })];
+        [.. NamedParts.Of(top, "failure_cases", ScenarioKeys.FailureCase).Select(part => new FailureCase { Name = part.Name, Timeline = Timeline(part.Reader), Landing = LandingBinder.Bind(part.Reader, groups) })];
 
     private ImmutableArray<TimelineStep> Timeline(MappingReader reader)
     {
@@ -39,46 +38,41 @@ internal sealed class CaseBinder(ImmutableArray<Load> loads)
 
         var place = mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Key.Span;
         var reader = new MappingReader(failureCase.Reading, mapping, ScenarioKeys.Step, $"step {index + 1} of {failureCase.Owner}", place);
-        var trigger = Trigger(reader);
-        return new TimelineStep { Trigger = trigger, Actions = [.. mapping.Entries.SelectMany(entry => Actions(reader, entry))] };
-    }
-
-    private static Trigger Trigger(MappingReader reader)
-    {
-        if (reader.Has("at") && reader.Has("when"))
-            reader.Error("conflicting-keys", "when", $"{reader.Owner} has both `at` and `when`", "one of the two a step");
-        if (!reader.Has("at") && !reader.Has("when"))
-            reader.Reading.Diagnostics.Error("missing-key", reader.Place, $"{reader.Owner} has neither `at` nor `when`", "at: 5 min, or when: {bus: main_bus, below: 12.5 V, for: 60 s}");
-        if (!reader.Has("when"))
-            return new AtTime(Duration.FromSeconds(reader.Quantity("at") ?? 0));
-        if (reader.Mapping("when", ScenarioKeys.When) is not { } when)
-            return new AtTime(Duration.Zero);
-        return new WhenBelow(
-            when.RequiredText("bus"),
-            Voltage.FromVolts(when.RequiredQuantity("below")),
-            Duration.FromSeconds(when.Quantity("for") ?? 0));
+        return new TimelineStep
+        {
+            Trigger = TriggerBinder.Bind(reader),
+            Actions = [.. mapping.Entries.SelectMany(entry => Actions(reader, entry))],
+            Lasts = reader.Quantity("lasts") is { } seconds ? Duration.FromSeconds(seconds) : null,
+        };
     }
 
     private IEnumerable<TimelineAction> Actions(MappingReader step, MappingEntry entry)
     {
+        if (entry.Key.Value is "select")
+            return Selections(step, entry.Value);
         if (VerbOf(entry.Key.Value) is not { } verb)
             return [];
         return NameList.Of(step, entry.Key.Value)
-            .SelectMany(target => Targets(verb, target))
+            .SelectMany(target => verb is ActionVerb.Shed or ActionVerb.Connect ? groups.Spelt(target) : [target])
             .Select(target => new TimelineAction(verb, target));
     }
 
-    private IEnumerable<string> Targets(ActionVerb verb, string target)
+    private static IEnumerable<TimelineAction> Selections(MappingReader step, DocumentNode node)
     {
-        if (verb is not (ActionVerb.Shed or ActionVerb.Connect))
-            return [target];
-        return target switch
+        var form = step.Known("select").Form;
+        if (node is not MappingNode mapping)
         {
-            "all" => loads.Select(load => load.Name),
-            "essential" => loads.Where(load => load.IsEssential).Select(load => load.Name),
-            "non_essential" => loads.Where(load => !load.IsEssential).Select(load => load.Name),
-            _ => [target],
-        };
+            if (node is ScalarNode { IsNull: true })
+                step.Error("missing-value", "select", "`select` has no value", form);
+            else
+                step.Reading.WrongShape(node, step.PlaceOf("select"), "`select`", form);
+            return [];
+        }
+
+        return mapping.Entries
+            .Select(entry => (Selector: entry.Key.Value, Position: step.Reading.ScalarAt(entry.Value, entry.Key.Span, "select", form)?.Value))
+            .Where(selection => selection.Position is not null)
+            .Select(selection => new TimelineAction(ActionVerb.Select, selection.Selector, selection.Position));
     }
 
     private static ActionVerb? VerbOf(string key) => key switch
@@ -93,6 +87,8 @@ internal sealed class CaseBinder(ImmutableArray<Load> loads)
         "connect" => ActionVerb.Connect,
         "short" => ActionVerb.Short,
         "break" => ActionVerb.Break,
+        "idle" => ActionVerb.Idle,
+        "cruise" => ActionVerb.Cruise,
         _ => null,
     };
 }

@@ -6,7 +6,7 @@ using Endurance.Yaml.Units;
 
 namespace Endurance.Yaml.Binding;
 
-/// <summary>Binds what opens and closes in a feed: contactor, switch, breaker, fuse.</summary>
+/// <summary>Binds what opens and closes in a feed or load on command: contactor and switch.</summary>
 internal static class ContactBinder
 {
     public static Contactor? Contactor(string feed, MappingReader owner)
@@ -25,14 +25,17 @@ internal static class ContactBinder
         AssumeContact(feed, reader, "contactor");
         if (!reader.Has("coil"))
             owner.Reading.Assume(feed, "contactor without coil current");
-        if (reader.Has("coil_bus") && !reader.Has("coil"))
-            reader.Error("conflicting-keys", "coil_bus", $"{reader.Owner} has a `coil_bus` but no `coil`", "coil: " + reader.Known("coil").Form);
+        CheckCoil(reader);
         return new Contactor
         {
             IsClosed = reader.Either("state", "closed", "open") ?? true,
             Coil = Coil(reader),
             CoilBus = reader.Text("coil_bus"),
             ContactResistance = reader.Resistance("contact") ?? default,
+            PullInCurrent = reader.Quantity("pull_in") is { } amperes ? Current.FromAmperes(amperes) : null,
+            PullsInAbove = reader.Voltage("pulls_in_above"),
+            DropsOutBelow = reader.Voltage("drops_out_below"),
+            IsNormallyClosed = reader.Either("contacts", "normally_closed", "normally_open") ?? false,
         };
     }
 
@@ -53,29 +56,14 @@ internal static class ContactBinder
         return new Switch { IsClosed = reader.Either("state", "closed", "open") ?? true, ContactResistance = reader.Resistance("contact") ?? default };
     }
 
-    public static Protection? Protection(string feed, MappingReader owner, ProtectionKind kind)
+    private static void CheckCoil(MappingReader reader)
     {
-        var key = kind == ProtectionKind.Breaker ? "breaker" : "fuse";
-        if (owner.Find(key) is not { } node)
-            return null;
-        if (node is not MappingNode)
-        {
-            if (owner.Reading.Quantity(node, owner.PlaceOf(key), key, FeedKeys.BreakerRating) is not { } rating)
-                return null;
-            owner.Reading.Assume(feed, $"{key} resistance 0");
-            return new Protection { Kind = kind, Rating = Current.FromAmperes(rating) };
-        }
-
-        var reader = owner.Mapping(key, kind == ProtectionKind.Breaker ? FeedKeys.Breaker : FeedKeys.Fuse)!;
-        if (!reader.Has("resistance"))
-            owner.Reading.Assume(feed, $"{key} resistance 0");
-        return new Protection
-        {
-            Kind = kind,
-            Rating = Current.FromAmperes(reader.RequiredQuantity("rated")),
-            Resistance = reader.Resistance("resistance") ?? default,
-            IsClosed = kind == ProtectionKind.Fuse || (reader.Either("state", "closed", "open") ?? true),
-        };
+        if (reader.Has("coil_bus") && !reader.Has("coil") && !reader.Has("pulls_in_above"))
+            reader.Error("conflicting-keys", "coil_bus", $"{reader.Owner} has a `coil_bus` but no `coil`", "coil: " + reader.Known("coil").Form);
+        if (reader.Has("pull_in") && !reader.Has("coil"))
+            reader.Error("conflicting-keys", "pull_in", $"{reader.Owner} has a `pull_in` but no `coil`", "coil: " + reader.Known("coil").Form);
+        if (reader.Has("drops_out_below") && !reader.Has("pulls_in_above"))
+            reader.Error("conflicting-keys", "drops_out_below", $"{reader.Owner} has a `drops_out_below` but no `pulls_in_above`", "pulls_in_above: " + reader.Known("pulls_in_above").Form);
     }
 
     private static Demand? Coil(MappingReader reader)

@@ -1,29 +1,20 @@
 using System.Collections.Immutable;
 using Endurance.Components;
 using Endurance.Quantities;
-using Endurance.Scenarios;
-using Endurance.Yaml.Diagnostics;
 using Endurance.Yaml.Documents;
 using Endurance.Yaml.Keys;
 
 namespace Endurance.Yaml.Binding;
 
-/// <summary>Binds <c>feeds</c> and the diodes they use.</summary>
+/// <summary>Binds <c>feeds</c>.</summary>
 internal static class FeedBinder
 {
-    // Library diodes are named by kind and rating.
-    private static readonly ImmutableArray<string> ClassPrefixes = ["schottky_", "silicon_", "bridge_", "ideal_"];
-
-    /// <summary>Diodes with a name of their own; <see langword="null"/> for one that could not be read.</summary>
-    public static ImmutableSortedDictionary<string, Diode?> Diodes(MappingReader top) =>
-        NamedParts.Of(top, "diodes", FeedKeys.Diode).ToImmutableSortedDictionary(part => part.Name, part => DiodeBinder.Bind(part.Name, part.Reader), StringComparer.Ordinal);
-
-    public static ImmutableArray<Feed> Bind(MappingReader top, ImmutableSortedDictionary<string, Diode?> diodes, Temperature ambient) =>
+    public static ImmutableArray<Feed> Bind(MappingReader top, NamedDiodes diodes, Temperature ambient) =>
         [.. NamedParts.Of(top, "feeds", FeedKeys.Feed).Select(part => Feed(part.Name, part.Reader, diodes, ambient))];
 
-    private static Feed Feed(string name, MappingReader reader, ImmutableSortedDictionary<string, Diode?> diodes, Temperature ambient)
+    private static Feed Feed(string name, MappingReader reader, NamedDiodes diodes, Temperature ambient)
     {
-        var (diode, diodeName) = DiodeOf(name, reader, diodes);
+        var (diode, diodeName) = diodes.Of(name, reader);
         var feed = new Feed
         {
             Name = name,
@@ -31,27 +22,31 @@ internal static class FeedBinder
             To = reader.RequiredText("to"),
             Diode = diode,
             DiodeName = diodeName,
-            Wire = reader.Has("wire") ? WireBinder.Bind(name, reader, ambient) : null,
+            Wire = WireBinder.Bind(name, reader, ambient),
             Contactor = ContactBinder.Contactor(name, reader),
             Switch = ContactBinder.Switch(name, reader),
-            Breaker = ContactBinder.Protection(name, reader, ProtectionKind.Breaker),
-            Fuse = ContactBinder.Protection(name, reader, ProtectionKind.Fuse),
+            Breaker = ProtectionBinder.Bind(name, reader, "breaker", ProtectionKind.Breaker, FeedKeys.Breaker),
+            Fuse = ProtectionBinder.Bind(name, reader, "fuse", ProtectionKind.Fuse, FeedKeys.Fuse),
+            FusibleLink = ProtectionBinder.Bind(name, reader, "fusible_link", ProtectionKind.FusibleLink, FeedKeys.FusibleLink),
+            Resistor = Resistor(name, reader),
+            Shunt = reader.Resistance("shunt") ?? default,
+            Return = GroundBinder.Return(name, reader, ambient),
         };
-        if (feed.ConductorResistance == Resistance.Zero && !reader.Has("resistor"))
+        if (feed.ConductorResistance == Resistance.Zero)
             reader.Reading.Assume(name, "0.1 mohm in series: none of its parts has a resistance");
         return feed;
     }
 
-    private static (Diode? Diode, string? Name) DiodeOf(string feed, MappingReader reader, ImmutableSortedDictionary<string, Diode?> diodes)
+    private static SeriesResistor? Resistor(string feed, MappingReader reader)
     {
-        if (reader.Find("diode") is not ScalarNode { IsNull: false } named)
-            return (reader.Mapping("diode", FeedKeys.Diode) is { } own ? DiodeBinder.Bind(feed, own) : null, null);
-        if (diodes.TryGetValue(named.Value, out var diode))
-            return (diode, named.Value);
-        if (ClassPrefixes.Any(prefix => named.Value.StartsWith(prefix, StringComparison.Ordinal)) && named.Value.Any(char.IsAsciiDigit))
-            reader.Error("not-supported-yet", "diode", $"the built-in diode {Quoted.Of(named.Value)} is not supported yet", "a diode with its parameters under `diodes`");
-        else
-            reader.Error("unknown-name", "diode", $"there is no diode {Quoted.Of(named.Value)}", diodes.IsEmpty ? "a diode under `diodes`, or {kind: ...} here" : $"the name of a diode: {string.Join(", ", diodes.Keys)}", NearestName.Find(named.Value, diodes.Keys));
-        return (null, null);
+        if (reader.Find("resistor") is not { } node)
+            return null;
+        var keys = node is MappingNode ? reader.Mapping("resistor", FeedKeys.Resistor) : null;
+        if (keys?.Has("rated") is not true)
+            reader.Reading.Assume(feed, "resistor that stands any power: no rating given");
+        var ohms = keys?.RequiredQuantity("resistance") ?? reader.Reading.Quantity(node, reader.PlaceOf("resistor"), "resistor", FeedKeys.SeriesResistance);
+        if (ohms is null)
+            return null;
+        return new SeriesResistor(Resistance.FromOhms(ohms.Value), keys?.Quantity("rated") is { } watts ? Power.FromWatts(watts) : null);
     }
 }

@@ -30,6 +30,17 @@ internal static class NamedParts
         }
     }
 
+    /// <summary>Whether a key can be a name; a fault is reported.</summary>
+    public static bool HasGoodName(Reading reading, ScalarNode key)
+    {
+        var isGood = key.Value.Length is > 0 and <= LongestName
+            && key.Value.All(character => char.IsLetterOrDigit(character) || character is '_' or '-' or ' ')
+            && key.Value.Trim().Length == key.Value.Length;
+        if (!isGood)
+            reading.Diagnostics.Error("bad-name", key.Span, $"{Quoted.Of(key.Value)} cannot be a name", $"letters, digits, _ and -, at most {LongestName} of them");
+        return isGood;
+    }
+
     private static IEnumerable<MappingEntry> EntriesOf(MappingReader top, string key)
     {
         switch (top.Find(key))
@@ -42,15 +53,5 @@ internal static class NamedParts
                 top.Reading.WrongShape(other, top.PlaceOf(key), $"`{key}`", top.Known(key).Form);
                 return [];
         }
-    }
-
-    private static bool HasGoodName(Reading reading, ScalarNode key)
-    {
-        var isGood = key.Value.Length is > 0 and <= LongestName
-            && key.Value.All(character => char.IsLetterOrDigit(character) || character is '_' or '-' or ' ')
-            && key.Value.Trim().Length == key.Value.Length;
-        if (!isGood)
-            reading.Diagnostics.Error("bad-name", key.Span, $"{Quoted.Of(key.Value)} cannot be a name", $"letters, digits, _ and -, at most {LongestName} of them");
-        return isGood;
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Endurance.Components;
 using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Yaml.Diagnostics;
@@ -9,7 +8,7 @@ using Endurance.Yaml.Keys;
 namespace Endurance.Yaml.Binding;
 
 /// <summary>Binds <c>requirements</c>.</summary>
-internal sealed class RequirementBinder(ImmutableArray<Load> loads)
+internal sealed class RequirementBinder(LoadGroups groups)
 {
     private const string Form = "a list of requirements such as - {loads: essential, endure: 30 min}";
 
@@ -49,22 +48,11 @@ internal sealed class RequirementBinder(ImmutableArray<Load> loads)
         return new Requirement
         {
             Case = reader.Text("case"),
-            Loads = reader.Has("loads") ? Spelt(names) : none,
+            Loads = reader.Has("loads") ? groups.Spelt(names) : none,
             LoadsLabel = names.IsEmpty ? null : string.Join(", ", names),
             Bus = reader.Has("bus") ? reader.RequiredText("bus") : null,
             Endure = Duration.FromSeconds(reader.Quantity("endure") ?? 0),
             DipsAllowed = reader.Has("dips"),
         };
     }
-
-    private ImmutableArray<string> Spelt(ImmutableArray<string> names) =>
-        [.. names.SelectMany(Spelt).Distinct(StringComparer.Ordinal)];
-
-    private IEnumerable<string> Spelt(string name) => name switch
-    {
-        "all" => loads.Select(load => load.Name),
-        "essential" => loads.Where(load => load.IsEssential).Select(load => load.Name),
-        "non_essential" => loads.Where(load => !load.IsEssential).Select(load => load.Name),
-        _ => [name],
-    };
 }

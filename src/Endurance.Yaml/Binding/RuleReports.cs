@@ -14,16 +14,27 @@ internal static class RuleReports
         foreach (var (finding, expected, nearest) in findings)
         {
             // What follows from a value that was already refused says nothing new.
-            var place = document.PlaceOf(finding.Part);
+            var place = PlaceOf(document, finding.Part);
             if (diagnostics.HasErrors && finding.Code is "no-failure-cases")
                 continue;
             if (diagnostics.HasErrorAt(place) || finding.Value.Contains(MappingReader.NoName, StringComparison.Ordinal))
                 continue;
             var severity = finding.Severity == Severity.Error ? Severity.Error : Severity.Warning;
             var message = string.Equals(finding.Code, "duplicate-name", StringComparison.Ordinal)
-                ? $"{finding.Message} on line {document.PlaceOf(finding.Value).Line}"
+                ? $"{finding.Message} on line {PlaceOf(document, finding.Value).Line}"
                 : finding.Message;
             diagnostics.Add(severity, finding.Code, place, Quoted.Printable(message), expected, nearest);
         }
+    }
+
+    /// <summary>A charger may be written as a converter.</summary>
+    private static SourceSpan PlaceOf(ScenarioDocument document, string path)
+    {
+        const string chargers = "chargers.";
+        if (!path.StartsWith(chargers, StringComparison.Ordinal) || document.Root.Find("converters")?.Value is not MappingNode converters)
+            return document.PlaceOf(path);
+        var name = path[chargers.Length..].Split('.')[0];
+        var isCharger = (document.Root.Find("chargers")?.Value as MappingNode)?.Find(name) is not null;
+        return document.PlaceOf(isCharger || converters.Find(name) is null ? path : "converters." + path[chargers.Length..]);
     }
 }

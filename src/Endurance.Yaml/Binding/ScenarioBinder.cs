@@ -25,8 +25,9 @@ internal static class ScenarioBinder
         if (!top.Has("horizon"))
             reading.Assume("scenario", "simulated for 4 h");
         var ambient = top.Temperature("ambient") ?? DefaultAmbient;
-        var loads = LoadBinder.Bind(top);
-        var diodes = FeedBinder.Diodes(top);
+        var diodes = new NamedDiodes(top);
+        var loads = new LoadBinder(diodes, ambient).Bind(top);
+        var groups = new LoadGroups(loads);
         var scenario = new Scenario
         {
             Title = top.Text("title") ?? document.Source.Name,
@@ -38,11 +39,17 @@ internal static class ScenarioBinder
             Alternators = SourceBinder.Alternators(top),
             Feeds = FeedBinder.Bind(top, diodes, ambient),
             Loads = loads,
-            FailureCases = new CaseBinder(loads).Bind(top),
-            Requirements = new RequirementBinder(loads).Bind(top),
+            Chargers = ChargerBinder.Bind(top),
+            Grounds = GroundBinder.Bind(top),
+            Selectors = SelectorBinder.Bind(top),
+            Warnings = WarningBinder.Bind(top),
+            Landing = LandingBinder.Bind(top, groups),
+            FailureCases = new CaseBinder(groups).Bind(top),
+            Requirements = new RequirementBinder(groups).Bind(top),
         };
         AssumeShorts(scenario, reading);
-        RuleReports.Report(ScenarioRules.Check(scenario, [.. diodes.Keys]), document, diagnostics);
+        AssumeIdle(scenario, reading);
+        RuleReports.Report(ScenarioRules.Check(scenario, diodes.Names), document, diagnostics);
         return scenario with { Assumptions = [.. reading.Assumptions] };
     }
 
@@ -80,6 +87,15 @@ internal static class ScenarioBinder
             if (path?.Find("short_resistance") is null)
                 reading.Assume(feed.Name, "1 mohm through its diode once it has failed short", Origin.Default);
         }
+    }
+
+    /// <summary>The limit at idle matters only where a case idles the engine.</summary>
+    private static void AssumeIdle(Scenario scenario, Reading reading)
+    {
+        var idled = scenario.FailureCases.SelectMany(failure => failure.Timeline).SelectMany(step => step.Actions)
+            .Where(action => action.Verb == ActionVerb.Idle).Select(action => action.Target).ToHashSet(StringComparer.Ordinal);
+        foreach (var alternator in scenario.Alternators.Where(alternator => alternator.LimitIdle is null && idled.Contains(alternator.DrivenBy ?? "")))
+            reading.Assume(alternator.Name, "gives as much at idle as at cruise: no limit_idle");
     }
 
     private static DocumentNode? Node(Reading reading, string section, string name) => (reading.Document.Root.Find(section)?.Value as MappingNode)?.Find(name)?.Value;

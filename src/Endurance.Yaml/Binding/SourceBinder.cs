@@ -34,6 +34,21 @@ internal static class SourceBinder
             Droop = reader.Resistance("droop") ?? DefaultDroop,
             DrivenBy = reader.Text("driven_by"),
             IsOn = reader.Either("state", "on", "off") ?? true,
+            LimitIdle = reader.Quantity("limit_idle") is { } amperes ? Current.FromAmperes(amperes) : null,
+            TripsAbove = reader.Voltage("trips_above"),
+            Field = reader.Mapping("field", PartKeys.Field) is { } field ? Field(name, field) : null,
+        };
+    }
+
+    private static AlternatorField Field(string alternator, MappingReader reader)
+    {
+        if (!reader.Has("switch"))
+            reader.Reading.Assume(alternator, "field switched on");
+        return new AlternatorField
+        {
+            Bus = reader.RequiredText("bus"),
+            Current = Current.FromAmperes(reader.RequiredQuantity("current")),
+            IsOn = reader.Either("switch", "on", "off") ?? true,
         };
     }
 }

@@ -8,15 +8,22 @@ using Endurance.Yaml.Units;
 
 namespace Endurance.Yaml.Binding;
 
-/// <summary>Binds the wire of a feed: by its resistance, or by gauge and length.</summary>
+/// <summary>Binds a conductor: by its resistance, or by gauge and length.</summary>
 internal static class WireBinder
 {
-    public static Wire? Bind(string feed, MappingReader owner, Temperature ambient)
+    /// <summary>The wire of a feed or load; <see langword="null"/> when absent or faulty.</summary>
+    public static Wire? Bind(string part, MappingReader owner, Temperature ambient) =>
+        owner.Mapping("wire", FeedKeys.Wire) is { } reader ? Bind(part, reader, ambient, "wire") : null;
+
+    /// <summary>The conductor whose keys are read; <see langword="null"/> when faulty.</summary>
+    /// <param name="part">Feed or load it belongs to.</param>
+    /// <param name="reader">With the keys of a wire.</param>
+    /// <param name="ambient">Conductor temperature unless one is given.</param>
+    /// <param name="word">What an assumption calls it.</param>
+    public static Wire? Bind(string part, MappingReader reader, Temperature ambient, string word)
     {
-        if (owner.Mapping("wire", FeedKeys.Wire) is not { } reader)
-            return null;
         if (!reader.Has("resistance"))
-            return OfGauge(feed, reader, ambient);
+            return OfGauge(part, reader, ambient, word);
         foreach (var key in (ReadOnlySpan<string>)["gauge", "length", "temperature"])
         {
             if (reader.Has(key))
@@ -26,7 +33,7 @@ internal static class WireBinder
         return reader.Resistance("resistance") is { } ohms ? new Wire { Resistance = ohms } : null;
     }
 
-    private static Wire? OfGauge(string feed, MappingReader reader, Temperature ambient)
+    private static Wire? OfGauge(string part, MappingReader reader, Temperature ambient, string word)
     {
         if (!reader.Has("gauge") && !reader.Has("length"))
         {
@@ -45,10 +52,10 @@ internal static class WireBinder
         if (Gauge(reader) is not { } gauge || length is null)
             return null;
         if (!reader.Has("temperature"))
-            reader.Reading.Assume(feed, $"wire conductor at ambient, {conductor.Celsius:0.##} degC");
+            reader.Reading.Assume(part, $"{word} conductor at ambient, {conductor.Celsius:0.##} degC");
         var perMetre = WireTable.OhmsPerMetreAt20(gauge)!.Value;
         var wire = Wire.OfGauge(gauge, Length.FromMetres(length.Value), perMetre, conductor);
-        reader.Reading.Assume(feed, $"wire of {gauge}: {perMetre * 304.8:0.00##} ohm per 1000 ft at 20 degC, {wire.Resistance.Milliohms:G4} mohm in all", Origin.Library, WireTable.Source);
+        reader.Reading.Assume(part, $"{word} of {gauge}: {perMetre * 304.8:0.00##} ohm per 1000 ft at 20 degC, {wire.Resistance.Milliohms:G4} mohm in all", Origin.Library, WireTable.Source);
         return wire;
     }
 

@@ -9,9 +9,17 @@ internal static class FeedKeys
     private const string BusForm = "the name of a bus";
     private const string StateForm = "closed or open";
 
+    public const string DiodeForm = "the name of a diode, or {kind: ...}";
+    public const string WireForm = "{gauge: 12 AWG, length: 4 ft} or {resistance: 3 mohm}";
+    public const string ReturnForm = "{gauge: 12 AWG, length: 5 ft} or {resistance: 3 mohm}, with `to:` a ground where it shares one";
+    public const string SwitchForm = "closed, open or {state: open, contact: 1 mohm}";
+    public const string BreakerForm = "a rating such as 20 A";
+    public const string FuseForm = "a rating such as 15 A";
+
     public static readonly QuantityRange BreakerRating = Limits.Amperes("20 A");
     public static readonly QuantityRange CoilCurrent = Limits.Amperes("0.8 A");
     public static readonly QuantityRange CoilResistance = Limits.Ohms("18 ohm");
+    public static readonly QuantityRange SeriesResistance = Limits.Ohms("2.2 ohm");
     public static readonly QuantityRange ForwardCurrent = Limits.Amperes("1 A");
     public static readonly QuantityRange ForwardDrop = QuantityRange.Above(Dimension.Voltage, "V", 0, 5, "0.35 V");
 
@@ -38,16 +46,16 @@ internal static class FeedKeys
     [
         Required("from", BusForm),
         Required("to", BusForm),
-        Text("diode", "the name of a diode, or {kind: ...}"),
-        Text("wire", "{gauge: 12 AWG, length: 4 ft} or {resistance: 3 mohm}"),
+        Text("diode", DiodeForm),
+        Text("wire", WireForm),
         Text("contactor", "{state: closed, coil: 0.8 A, contact: 0.5 mohm}"),
-        Text("switch", "closed, open or {state: open, contact: 1 mohm}"),
-        Text("breaker", "a rating such as 20 A"),
-        Text("fuse", "a rating such as 15 A"),
-        NotYet("resistor"),
-        NotYet("shunt"),
-        NotYet("fusible_link"),
-        NotYet("return"),
+        Text("switch", SwitchForm),
+        Text("breaker", BreakerForm),
+        Text("fuse", FuseForm),
+        Text("fusible_link", "a rating such as 40 A"),
+        Text("resistor", "a resistance such as 2.2 ohm, or {resistance: 2.2 ohm, rated: 10 W}"),
+        Quantity("shunt", Limits.Ohms("1 mohm")),
+        Text("return", ReturnForm),
     ]);
 
     public static readonly Section Wire = new("a wire",
@@ -58,16 +66,20 @@ internal static class FeedKeys
         Quantity("temperature", Limits.Celsius(-80, 260, "40 degC")),
     ]);
 
+    public static readonly Section Return = new("a return", [.. Wire.Keys, Text("to", "the name of a ground")]);
+
+    public static readonly Section Resistor = new("a resistor", [RequiredQuantity("resistance", SeriesResistance), Quantity("rated", Limits.Watts("10 W"))]);
+
     public static readonly Section Contactor = new("a contactor",
     [
         Text("state", StateForm),
         Text("coil", "a coil current such as 0.8 A, or a coil resistance such as 18 ohm"),
         Text("coil_bus", BusForm),
         Quantity("contact", Limits.Ohms("0.5 mohm")),
-        NotYet("pull_in"),
-        NotYet("pulls_in_above"),
-        NotYet("drops_out_below"),
-        NotYet("contacts"),
+        Quantity("pull_in", Limits.Amperes("3 A")),
+        Quantity("pulls_in_above", Limits.Volts("9 V")),
+        Quantity("drops_out_below", Limits.Volts("4 V")),
+        Text("contacts", "normally_open or normally_closed"),
     ]);
 
     public static readonly Section Switch = new("a switch", [Text("state", StateForm), Quantity("contact", Limits.Ohms("1 mohm"))]);
@@ -77,15 +89,17 @@ internal static class FeedKeys
         RequiredQuantity("rated", BreakerRating),
         Quantity("resistance", Limits.Ohms("5 mohm")),
         Text("state", StateForm),
-        NotYet("factor"),
-        NotYet("time_constant"),
+        Quantity("factor", Limits.Number(1, 10, "1.25")),
+        Quantity("time_constant", QuantityRange.Above(Dimension.Time, "s", 0, 3600, "50 s")),
     ]);
 
     public static readonly Section Fuse = new("a fuse",
     [
         RequiredQuantity("rated", BreakerRating),
         Quantity("resistance", Limits.Ohms("5 mohm")),
-        NotYet("factor"),
-        NotYet("time_constant"),
+        Quantity("factor", Limits.Number(1, 10, "1.25")),
+        Quantity("time_constant", QuantityRange.Above(Dimension.Time, "s", 0, 3600, "50 s")),
     ]);
+
+    public static readonly Section FusibleLink = Fuse with { Kind = "a fusible link" };
 }

@@ -5,6 +5,8 @@ namespace Endurance.Yaml.Keys;
 /// <summary>The top-level keys, and those of failure cases and requirements.</summary>
 internal static class ScenarioKeys
 {
+    private const string LandingForm = "{connect: [landing_light], lasts: 10 min}";
+
     public static readonly Section Scenario = new("the scenario",
     [
         Required("endurance", "1"),
@@ -20,23 +22,23 @@ internal static class ScenarioKeys
         Text("loads", "loads by name"),
         Text("failure_cases", "failure cases by name"),
         Text("requirements", "a list of requirements"),
-        NotYet("chargers"),
-        NotYet("converters"),
-        NotYet("grounds"),
-        NotYet("selectors"),
-        NotYet("low_voltage_warnings"),
-        NotYet("landing"),
+        Text("chargers", "chargers by name"),
+        Text("converters", "converters by name"),
+        Text("grounds", "grounds by name"),
+        Text("selectors", "selectors by name"),
+        Text("low_voltage_warnings", "low-voltage warnings by name"),
+        Text("landing", LandingForm),
         NotYet("layouts"),
         NotYet("tolerances"),
         NotYet("batteries_on_offer"),
     ]);
 
-    public static readonly Section FailureCase = new("a failure case", [Text("timeline", "a list of steps"), NotYet("landing")]);
+    public static readonly Section FailureCase = new("a failure case", [Text("timeline", "a list of steps"), Text("landing", LandingForm)]);
 
     public static readonly Section Step = new("a step",
     [
         Quantity("at", Limits.Time("5 min")),
-        Text("when", "{bus: main_bus, below: 12.5 V, for: 60 s}"),
+        Text("when", "{bus: main_bus, below: 12.5 V, for: 60 s} or {warning: panel_light, recognised_after: 2 min}"),
         Action("fail"),
         Action("restore"),
         Action("stop"),
@@ -48,17 +50,19 @@ internal static class ScenarioKeys
         Action("short"),
         Action("break"),
         NotYet("short_cell"),
-        NotYet("select"),
-        NotYet("lasts"),
+        Text("select", "a selector and its new position, such as {ignition_source: backup}"),
+        Action("idle"),
+        Action("cruise"),
+        Quantity("lasts", Limits.TimeAboveZero("8 s")),
     ]);
 
     public static readonly Section When = new("a `when`",
     [
-        Required("bus", "the name of a bus"),
-        RequiredQuantity("below", Limits.Volts("12.5 V")),
+        Text("bus", "the name of a bus"),
+        Quantity("below", Limits.Volts("12.5 V")),
         Quantity("for", Limits.Time("60 s")),
-        NotYet("warning"),
-        NotYet("recognised_after"),
+        Text("warning", "the name of a low-voltage warning"),
+        Quantity("recognised_after", Limits.Time("2 min")),
     ]);
 
     public static readonly Section Requirement = new("a requirement",
