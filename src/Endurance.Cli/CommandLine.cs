@@ -65,6 +65,7 @@ internal static class CommandLine
             RunCommand.Create(screen),
             CheckCommand.Create(),
             NewCommand.Create(),
+            FitCommand.Create(screen),
         };
 
         // The host of a test, or a renamed launcher, would show its own name.

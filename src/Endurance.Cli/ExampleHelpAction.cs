@@ -67,6 +67,25 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
               endurance new mine.yaml --force
                   The same, in place of a file that is already there.
             """,
+        "fit" => """
+            Examples:
+              endurance fit bench.csv --rated "17 Ah at 20 h" --to "10.5 V"
+                  Capacity, health, resistance, EMF table, and whether the capacity test passes.
+              endurance fit bench.csv --run 1 --run 4
+                  Fit on two discharges and see how well they predict the others.
+              endurance fit bench.csv --out out/bench
+                  The same, and battery.yaml, fit.json and a plot in a folder.
+
+            The log has a line of headings with time (time_s, time_min, time_h, or timestamps), voltage,
+            current (either sign) and, if known, temperature. Commas, semicolons or tabs separate; cells
+            may be empty; several discharges may stand in one file.
+
+            Exit codes:
+              0  every capacity test passes, or no rating was given
+              1  a capacity test fails
+              2  the log, the command line or the folder is wrong
+              3  the program itself failed
+            """,
         _ => """
             Examples:
               endurance new mine.yaml

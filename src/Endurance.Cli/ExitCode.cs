@@ -6,10 +6,10 @@ internal static class ExitCode
     /// <summary>Every requirement is met, or there was none.</summary>
     public const int Met = 0;
 
-    /// <summary>A requirement is not met in some case.</summary>
+    /// <summary>A requirement is not met in some case, or a capacity test fails.</summary>
     public const int NotMet = 1;
 
-    /// <summary>The scenario, the command line or the place to write to is wrong.</summary>
+    /// <summary>The scenario, the log, the command line or the place to write to is wrong.</summary>
     public const int Usage = 2;
 
     /// <summary>The program itself failed.</summary>

@@ -1,19 +1,15 @@
 using System.Collections.Immutable;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Unicode;
 using Endurance.Findings;
-using Endurance.Quantities;
 using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
+using static Endurance.Reports.JsonText;
 
 namespace Endurance.Reports;
 
 /// <summary>The answer for programs: one JSON object, keys fixed.</summary>
 public static class JsonReport
 {
-    private const int MinuteDecimals = 4;
     private const int VoltDecimals = 4;
     private const int AmpereDecimals = 6;
     private const int WattDecimals = 7;
@@ -23,20 +19,11 @@ public static class JsonReport
     /// <summary>Indented JSON that ends with a line feed; a time not reached within the horizon is <c>null</c>.</summary>
     /// <param name="scenario">Title or path that the reader knows the scenario by.</param>
     /// <param name="cases">In the order to be written.</param>
-    public static string Write(string scenario, ImmutableArray<CaseResult> cases)
+    public static string Write(string scenario, ImmutableArray<CaseResult> cases) => JsonText.Write(json =>
     {
-        using var stream = new MemoryStream();
-        var options = new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
-        using (var json = new Utf8JsonWriter(stream, options))
-        {
-            json.WriteStartObject();
-            json.WriteString("scenario", scenario);
-            WriteArray(json, "cases", cases, WriteCase);
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length) + "\n";
-    }
+        json.WriteString("scenario", scenario);
+        WriteArray(json, "cases", cases, WriteCase);
+    });
 
     private static void WriteCase(Utf8JsonWriter json, CaseResult result)
     {
@@ -108,7 +95,7 @@ public static class JsonReport
         json.WriteString("what", happened.What);
     }
 
-    private static void WriteFinding(Utf8JsonWriter json, Finding finding)
+    internal static void WriteFinding(Utf8JsonWriter json, Finding finding)
     {
         json.WriteString("code", finding.Code);
         json.WriteString("severity", Wording.Of(finding.Severity));
@@ -123,29 +110,5 @@ public static class JsonReport
         json.WriteString("text", assumption.Text);
         json.WriteString("origin", Wording.Of(assumption.Origin));
         json.WriteString("source", assumption.Source);
-    }
-
-    private static void WriteArray<T>(Utf8JsonWriter json, string key, ImmutableArray<T> items, Action<Utf8JsonWriter, T> writeMembers)
-    {
-        json.WriteStartArray(key);
-        foreach (var item in items)
-        {
-            json.WriteStartObject();
-            writeMembers(json, item);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static void Minutes(Utf8JsonWriter json, string key, Duration? time) => Number(json, key, time?.Minutes, MinuteDecimals);
-
-    private static void Number(Utf8JsonWriter json, string key, double? value, int decimals)
-    {
-        json.WritePropertyName(key);
-        if (value is { } number)
-            json.WriteRawValue(RoundedNumber.Short(number, decimals), skipInputValidation: true);
-        else
-            json.WriteNullValue();
     }
 }

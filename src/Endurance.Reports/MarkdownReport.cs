@@ -34,6 +34,10 @@ public static class MarkdownReport
                 foreach (var item in list.Items)
                     text.Append("- ").Append(MarkdownText.Escape(item)).Append('\n');
                 break;
+            case ReportCode code:
+                AppendTitle(text, code.Title);
+                text.Append("```").Append(code.Language).Append('\n').Append(code.Text).Append("```\n");
+                break;
             case ReportTable table:
                 AppendTable(text, table);
                 break;

@@ -38,6 +38,11 @@ public static class TerminalReport
             case ReportList list:
                 WriteList(console, list);
                 break;
+            case ReportCode code:
+                WriteLine(console, code.Title, Strong);
+                foreach (var line in code.Text.TrimEnd('\n').Split('\n'))
+                    WriteLine(console, line, Style.Plain);
+                break;
             case ReportTable table:
                 WriteLine(console, table.Title, Strong);
                 if (TerminalColumns.Widths(table, console.Profile.Width) is { } widths)

@@ -27,13 +27,19 @@ internal static class ResultFormat
             case Csv:
                 output.Write(CsvReport.Write(scenario, cases));
                 break;
-            case Markdown:
-                output.Write(MarkdownReport.Write(Document(scenario, cases, isQuiet)));
-                break;
             default:
-                WriteTable(Document(scenario, cases, isQuiet), screen, output);
+                Write(format, Document(scenario, cases, isQuiet), screen, output);
                 break;
         }
+    }
+
+    /// <summary>A document for people, as <see cref="Table"/> or <see cref="Markdown"/>.</summary>
+    public static void Write(string format, ReportDocument document, Screen screen, TextWriter output)
+    {
+        if (string.Equals(format, Markdown, StringComparison.Ordinal))
+            output.Write(MarkdownReport.Write(document));
+        else
+            WriteTable(document, screen, output);
     }
 
     /// <summary>Tables are padded to their full width, which is of no use in a file or a pipe.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
 using Endurance.Cli.Output;
 using Endurance.Reports;
 using Endurance.Reports.Plots;
@@ -13,7 +12,7 @@ internal static class RunFiles
 {
     public static ImmutableArray<OutputFile> Of(Scenario scenario, ImmutableArray<CaseResult> cases, bool hasPlots) =>
     [
-        Text("results.json", () => JsonReport.Write(scenario.Title, cases)),
+        OutputFile.OfText("results.json", () => JsonReport.Write(scenario.Title, cases)),
         .. Traces(cases),
         .. hasPlots ? Plots(scenario, cases) : [],
     ];
@@ -25,17 +24,10 @@ internal static class RunFiles
         {
             var stem = FileStem.Unique($"case-{FileStem.Of(result.Name)}-trace", taken);
             if (result.Run.Trace is { } trace)
-                yield return Text($"{stem}.csv", () => TraceCsv.Write(trace));
+                yield return OutputFile.OfText($"{stem}.csv", () => TraceCsv.Write(trace));
         }
     }
 
     private static IEnumerable<OutputFile> Plots(Scenario scenario, ImmutableArray<CaseResult> cases) =>
-        PlotSet.Describe(scenario, cases).SelectMany(described => new OutputFile[]
-        {
-            new($"{described.FileStem}.png", stream => stream.Write(PlotRenderer.Png(described.Plot))),
-            new($"{described.FileStem}.svg", stream => stream.Write(PlotRenderer.Svg(described.Plot))),
-        });
-
-    private static OutputFile Text(string name, Func<string> content) =>
-        new(name, stream => stream.Write(Encoding.UTF8.GetBytes(content())));
+        PlotSet.Describe(scenario, cases).SelectMany(described => OutputFile.OfPlot(described.FileStem, described.Plot));
 }

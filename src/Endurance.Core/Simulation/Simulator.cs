@@ -24,15 +24,22 @@ public sealed class Simulator
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public SimulationResult Run(FailureCase failureCase, SimulationOptions options, CancellationToken cancellation = default)
     {
-        var run = new SimulationRun(scenario, network, failureCase, options);
-        run.Begin();
-        while (!run.IsFinished)
+        try
         {
-            cancellation.ThrowIfCancellationRequested();
-            run.Advance();
-        }
+            var run = new SimulationRun(scenario, network, failureCase, options);
+            run.Begin();
+            while (!run.IsFinished)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                run.Advance();
+            }
 
-        return run.Result();
+            return run.Result();
+        }
+        catch (ChatteringException chattering)
+        {
+            throw new ChatteringException(chattering.Parts, chattering.Minutes, failureCase.Name);
+        }
     }
 
     /// <summary>Settles time zero only, and tells what is lost there at once.</summary>

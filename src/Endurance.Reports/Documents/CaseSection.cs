@@ -28,7 +28,14 @@ internal static class CaseSection
     private static ReportTable Events(CaseResult result) => new(
         "What happens",
         [new("at", "min"), new("event")],
-        [.. result.Run.Events.Select(happened => Row(CellText.Minutes(happened.Time), happened.What))]);
+        [.. ToldEvent.Of(result.Run.Events).SelectMany(EventRows)]);
+
+    private static IEnumerable<ImmutableArray<ReportCell>> EventRows(ToldEvent told)
+    {
+        yield return Row(CellText.Minutes(told.Event.Time), told.Event.What);
+        if (told.More > 0)
+            yield return Row("", $"(the same {RoundedNumber.Short(told.More, 0)} times more, the last at {CellText.Minutes(told.Last)} min)");
+    }
 
     private static ImmutableArray<ReportBlock> Requirements(Duration horizon, CaseResult result)
     {

@@ -28,7 +28,7 @@ public static class FailureCaseReport
         SummaryTable.Of(scenario, cases),
         new ReportParagraph(
             "Minutes count from zero of each timeline. \"More than\" means: not within the "
-            + $"{CellText.RoundMinutes(scenario.Horizon)} min simulated. Left to act counts from recognition: the first step after zero that opens, closes, sheds, connects, starts or restores something. \"No step\" means that nobody acts."),
+            + $"{CellText.RoundMinutes(scenario.Horizon)} min simulated. Lost first is the first loss of anything that a requirement of the case names, or of any essential load or bus with a cutoff where there is none. Must last is the tightest requirement, and the margin is its own, so it can belong to another part than the one lost first. Left to act counts from recognition: the first step after zero that opens, closes, sheds, connects, starts or restores something. \"No step\" means that nobody acts."),
     ];
 
     private static ImmutableArray<ReportBlock> AssumptionBlocks(Scenario scenario, ImmutableArray<CaseResult> cases)

@@ -12,9 +12,9 @@ internal static class SummaryTable
     [
         new("failure case"),
         new("lost first"),
-        new("lost after", "min"),
+        new("lost at", "min"),
         new("left to act", "min"),
-        new("must last", "min"),
+        new("must last (min)"),
         new("margin", "min"),
         new("verdict"),
     ];
@@ -35,7 +35,7 @@ internal static class SummaryTable
             result.LimitedBy ?? "nothing",
             CellText.MinutesWithin(result.Endurance, horizon),
             AfterRecognition(horizon, result),
-            deciding is null ? CellText.Absent : CellText.RoundMinutes(deciding.Requirement.Endure),
+            deciding is null ? CellText.Absent : $"{Subject(deciding.Requirement)} {CellText.RoundMinutes(deciding.Requirement.Endure)}",
             deciding is null ? CellText.Absent : CellText.Margin(deciding.Endurance, deciding.Requirement.Endure, horizon),
             CellText.Judged(result.Verdict),
         ];

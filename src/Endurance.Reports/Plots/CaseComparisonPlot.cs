@@ -49,11 +49,16 @@ internal static class CaseComparisonPlot
             .SelectMany(result => result.Requirements)
             .Select(judged => judged.Requirement)
             .Where(requirement => requirement.Bus == bus || requirement.Loads.Any(onBus.Contains))
-            .Select(requirement => requirement.Endure)
             .Distinct()
-            .Order()
-            .Select(endure => new ReferenceLine(ReferenceLineKind.Requirement, endure.Minutes, $"required {CellText.RoundMinutes(endure)} min"));
+            .GroupBy(requirement => requirement.Endure)
+            .OrderBy(same => same.Key)
+            .Select(same => new ReferenceLine(ReferenceLineKind.Requirement, same.Key.Minutes, $"required {CellText.RoundMinutes(same.Key)} min{OfCases(same)}"));
     }
+
+    /// <summary>Names the cases of a requirement that does not hold for all.</summary>
+    private static string OfCases(IEnumerable<Requirement> same) => same.Any(requirement => requirement.Case is null)
+        ? ""
+        : VisibleText.Shortened($" ({string.Join(", ", same.Select(requirement => requirement.Case).Distinct(StringComparer.Ordinal))})", 34);
 
     private static PlotMarker End(Scenario scenario, CaseResult result, PlotSeries line, string bus)
     {

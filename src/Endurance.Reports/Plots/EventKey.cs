@@ -13,25 +13,29 @@ internal static class EventKey
 
     public static ImmutableArray<PlotEvent> Of(Scenario scenario, SimulationResult run, double span)
     {
-        var groups = new List<List<TimedEvent>>();
-        foreach (var happened in run.Events.Where(happened => happened.Kind is not EventKind.End || TracePoints.EndedEarly(scenario, run)))
+        var groups = new List<List<ToldEvent>>();
+        foreach (var told in ToldEvent.Of(run.Events))
         {
-            if (groups.Count == 0 || happened.Time.Minutes - groups[^1][0].Time.Minutes > span * MarkWidth)
+            if (told.Event.Kind is EventKind.End && !TracePoints.EndedEarly(scenario, run))
+                continue;
+            if (groups.Count == 0 || told.Event.Time.Minutes - groups[^1][0].Event.Time.Minutes > span * MarkWidth)
                 groups.Add([]);
-            groups[^1].Add(happened);
+            groups[^1].Add(told);
         }
 
-        return [.. groups.Select((group, i) => new PlotEvent(i + 1, group[0].Time.Minutes, Text(group)))];
+        return [.. groups.Select((group, i) => new PlotEvent(i + 1, group[0].Event.Time.Minutes, Text(group)))];
     }
 
-    private static string Text(List<TimedEvent> group)
+    private static string Text(List<ToldEvent> group)
     {
         var told = new List<string>();
         var minutes = "";
         foreach (var happened in group.Take(MostInOneMark))
         {
-            var at = CellText.Minutes(happened.Time);
-            var what = VisibleText.Shortened(happened.What, 60);
+            var at = CellText.Minutes(happened.Event.Time);
+            var what = VisibleText.Shortened(happened.Event.What, 60);
+            if (happened.More > 0)
+                what += $" (and {RoundedNumber.Short(happened.More, 0)} times more until {CellText.Minutes(happened.Last)} min)";
             told.Add(at == minutes ? what : $"{at} min: {what}");
             minutes = at;
         }

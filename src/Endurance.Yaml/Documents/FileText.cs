@@ -6,35 +6,42 @@ namespace Endurance.Yaml.Documents;
 /// <summary>Reads a file as strict UTF-8 within the size limit.</summary>
 internal static class FileText
 {
+    private const int Mebibyte = 1024 * 1024;
+
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
+    /// <param name="path">As the user named it.</param>
+    /// <param name="diagnostics">Gets what is wrong.</param>
+    /// <param name="what">What the file should be, for messages.</param>
+    /// <param name="largestMebibytes">Size limit.</param>
     /// <returns><see langword="null"/> after a diagnostic.</returns>
-    public static string? Read(string path, DiagnosticList diagnostics)
+    public static string? Read(string path, DiagnosticList diagnostics, string what = "a scenario file", int largestMebibytes = TextGuards.LargestSize / Mebibyte)
     {
-        var bytes = ReadBytes(path, diagnostics);
+        var bytes = ReadBytes(path, diagnostics, what, largestMebibytes);
         return bytes is null ? null : Decode(bytes, diagnostics);
     }
 
-    private static byte[]? ReadBytes(string path, DiagnosticList diagnostics)
+    private static byte[]? ReadBytes(string path, DiagnosticList diagnostics, string what, int largestMebibytes)
     {
         try
         {
             if (Directory.Exists(path))
             {
-                diagnostics.Error("file-unreadable", SourceSpan.Nowhere, "this is a folder, not a file", "a scenario file");
+                diagnostics.Error("file-unreadable", SourceSpan.Nowhere, "this is a folder, not a file", what);
                 return null;
             }
 
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-            var buffer = new byte[TextGuards.LargestSize + 1];
+            var largest = largestMebibytes * Mebibyte;
+            var buffer = new byte[largest + 1];
             var count = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
-            if (count <= TextGuards.LargestSize)
+            if (count <= largest)
                 return buffer[..count];
-            diagnostics.Error("file-too-large", SourceSpan.Nowhere, "the file is larger than 1 MiB", "a file of at most 1 MiB");
+            diagnostics.Error("file-too-large", SourceSpan.Nowhere, $"the file is larger than {largestMebibytes} MiB", $"a file of at most {largestMebibytes} MiB");
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {
-            diagnostics.Error("file-not-found", SourceSpan.Nowhere, "there is no such file", "the path of a scenario file");
+            diagnostics.Error("file-not-found", SourceSpan.Nowhere, "there is no such file", $"the path of {what}");
         }
         catch (UnauthorizedAccessException)
         {
@@ -42,7 +49,7 @@ internal static class FileText
         }
         catch (Exception fault) when (fault is IOException or ArgumentException or NotSupportedException)
         {
-            diagnostics.Error("file-unreadable", SourceSpan.Nowhere, "the file cannot be read", "the path of a scenario file");
+            diagnostics.Error("file-unreadable", SourceSpan.Nowhere, "the file cannot be read", $"the path of {what}");
         }
 
         return null;

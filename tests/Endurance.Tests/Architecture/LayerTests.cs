@@ -61,6 +61,7 @@ public sealed class LayerTests
     [InlineData("ScottPlot", "src/Endurance.Reports/Plots/")]
     [InlineData("SkiaSharp", "src/Endurance.Reports/Plots/")]
     [InlineData("System.CommandLine", "src/Endurance.Cli/")]
+    [InlineData("CsvHelper", "src/Endurance.Cli/Logs/")]
     public void Package_Named_OnlyWhereItBelongs(string package, string folder)
     {
         var elsewhere = Repository.Sources("src")

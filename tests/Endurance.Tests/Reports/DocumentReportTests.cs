@@ -1,5 +1,7 @@
 using Endurance.Quantities;
 using Endurance.Reports;
+using Endurance.Scenarios;
+using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
 using Spectre.Console;
 
@@ -36,10 +38,41 @@ public sealed class DocumentReportTests
     {
         var table = Summary();
 
-        Assert.Equal(["failure case", "lost first", "lost after (min)", "left to act (min)", "must last (min)", "margin (min)", "verdict"], table.Columns.Select(column => column.Label));
-        Assert.Equal(["alternator_failure", "primary_display", "83.2", "79.1", "30", "+53.2", "PASS"], table.Rows[0].Select(cell => cell.Text));
-        Assert.Equal(["engine_out", "ignition_two", "30.0", "no step", "30", "short by < 0.1", "FAIL"], table.Rows[1].Select(cell => cell.Text));
-        Assert.Equal(["normal", "nothing", "more than 240", "no step", "30", "more than 210", "PASS"], table.Rows[2].Select(cell => cell.Text));
+        Assert.Equal(["failure case", "lost first", "lost at (min)", "left to act (min)", "must last (min)", "margin (min)", "verdict"], table.Columns.Select(column => column.Label));
+        Assert.Equal(["alternator_failure", "primary_display", "83.2", "79.1", "essential 30", "+53.2", "PASS"], table.Rows[0].Select(cell => cell.Text));
+        Assert.Equal(["engine_out", "ignition_two", "30.0", "no step", "essential 30", "short by < 0.1", "FAIL"], table.Rows[1].Select(cell => cell.Text));
+        Assert.Equal(["normal", "nothing", "more than 240", "no step", "essential 30", "more than 210", "PASS"], table.Rows[2].Select(cell => cell.Text));
+    }
+
+    [Fact]
+    public void Summary_AnotherPartDecides_MustLastNamesTheRequirementOfTheMargin()
+    {
+        var essential = ReportFixture.Cases[0].Requirements[0];
+        var bus = essential with
+        {
+            Requirement = new Requirement { Bus = "essential_bus", Endure = Duration.FromMinutes(10) },
+            Endurance = Duration.FromMinutes(70),
+            LimitedBy = "essential_bus",
+        };
+        var result = ReportFixture.Cases[0] with { Endurance = bus.Endurance, LimitedBy = bus.LimitedBy, Requirements = [bus, essential] };
+
+        var row = SummaryTable.Of(ReportFixture.Scenario, [result]).Rows[0];
+
+        Assert.Equal(["essential_bus", "70.0"], row.Skip(1).Take(2).Select(cell => cell.Text));
+        Assert.Equal(["essential 30", "+53.2", "PASS"], row.TakeLast(3).Select(cell => cell.Text));
+    }
+
+    [Fact]
+    public void Events_ThatGoOnAndOn_AreToldThriceAndCounted()
+    {
+        var events = Enumerable.Range(0, 2000).Select(i => new TimedEvent(Duration.FromMinutes(i / 10.0), EventKind.LoadLost, "radio", "radio lost: below minimum"));
+        var result = ReportFixture.Cases[0] with { Run = ReportFixture.Cases[0].Run with { Events = [.. events, new TimedEvent(Duration.FromMinutes(240), EventKind.End, "", "end")] } };
+
+        var table = FailureCaseReport.Describe(ReportFixture.Scenario, [result]).Blocks.OfType<ReportTable>().Single(block => block.Title == "What happens");
+
+        Assert.Equal(
+            ["radio lost: below minimum", "radio lost: below minimum", "radio lost: below minimum", "(the same 1997 times more, the last at 199.9 min)", "end"],
+            table.Rows.Select(row => row[1].Text));
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using Endurance.Components;
+using Endurance.Numerics;
 using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Simulation;
@@ -34,6 +35,25 @@ public sealed class ConstantPowerAloneTests
         };
 
         Assert.Equal(Settled(12.8, 0.01, 80), Start(scenario).Bus("bus").StartVoltage.Volts, Volts);
+    }
+
+    [Fact]
+    public void OverloadedAlternator_LetsTheBatteryComeIn()
+    {
+        // At 14 V the load asks 43 A of 40 A, and the battery takes 2 A; the only operating point is where the battery gives:
+        // 40 A + (12.8 V - v)/50 mohm = 600 W/v, so v = (14.8 V + sqrt((14.8 V)^2 - 120 V^2))/2.
+        var scenario = Scenario(1) with
+        {
+            Buses = [Bus("bus")],
+            Batteries =
+            [
+                Ramp.Steady(12.8) with { Resistance = PiecewiseLinear.Constant(0.05), ChargeAcceptancePerHour = 2e-5, InitialCharge = 1e-6 },
+            ],
+            Alternators = [Alternator("alternator", "bus", 14, 1, 40)],
+            Loads = [Watts("load", "bus", 600, 9)],
+        };
+
+        Assert.Equal((14.8 + Math.Sqrt((14.8 * 14.8) - 120)) / 2, Start(scenario).Bus("bus").StartVoltage.Volts, Volts);
     }
 
     [Fact]

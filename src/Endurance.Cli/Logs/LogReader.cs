@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using CsvHelper;
+using Endurance.Yaml.Diagnostics;
+using Endurance.Yaml.Documents;
+
+namespace Endurance.Cli.Logs;
+
+/// <summary>Reads a log of a battery: columns by heading, separated by commas, semicolons or tabs; lines that begin with # are comments.</summary>
+internal static class LogReader
+{
+    private const int LargestMebibytes = 64;
+    private const int MostRows = 1_000_000;
+    private const int FewestRows = 10;
+    private const char Comment = '#';
+
+    public static LogReading Read(string path)
+    {
+        var diagnostics = new DiagnosticList(path);
+        var text = FileText.Read(path, diagnostics, "a log, a text file with comma-separated values", LargestMebibytes);
+        return text is null ? new LogReading([], diagnostics.InOrder(), []) : Parse(path, text, diagnostics);
+    }
+
+    private static LogReading Parse(string path, string text, DiagnosticList diagnostics)
+    {
+        var source = new SourceText(path, text.TrimStart('\uFEFF'));
+        diagnostics.Source = source;
+        var rows = new List<LogRow>();
+        if (Separator(source, diagnostics) is { } separator)
+            ReadRows(source, separator, rows, diagnostics);
+        if (!diagnostics.HasErrors && rows.Count < FewestRows)
+            diagnostics.Error("log-too-short", SourceSpan.Nowhere, $"the log holds {rows.Count} rows", $"at least {FewestRows} rows below the headings");
+        var (samples, notes) = diagnostics.HasErrors ? ([], []) : LogOrder.Of(rows);
+        return new LogReading(samples, diagnostics.InOrder(), notes);
+    }
+
+    /// <summary>The one that the line of headings holds most often; a semicolon or a tab rather than a comma where equal.</summary>
+    private static char? Separator(SourceText source, DiagnosticList diagnostics)
+    {
+        var number = source.Lines.ToList().FindIndex(line => line.Trim().Length > 0 && !line.StartsWith(Comment)) + 1;
+        if (number == 0)
+        {
+            diagnostics.Error("log-empty", SourceSpan.Nowhere, "the log is empty", "a line of headings and rows below it");
+            return null;
+        }
+
+        var heading = source.Line(number);
+        var best = new[] { ';', '\t', ',' }.MaxBy(separator => heading.Count(letter => letter == separator));
+        if (heading.Contains(best))
+            return best;
+        diagnostics.Error("no-separator", new SourceSpan(number, 1, Math.Max(1, heading.Length)), "the line of headings has one column", "headings separated by commas, semicolons or tabs, such as time_s,voltage,current");
+        return null;
+    }
+
+    private static void ReadRows(SourceText source, char separator, List<LogRow> rows, DiagnosticList diagnostics)
+    {
+        var isMalformed = false;
+        using var reader = CsvReader.FromText(source.Text, new CsvReaderOptions
+        {
+            Separator = separator,
+            HasHeader = false,
+            CommentPrefix = Comment,
+            TrimWhitespace = true,
+            TrackLineNumbers = true,
+            AllowLineBreaksInQuotes = false,
+            OnMalformedRecord = _ => isMalformed = true,
+        });
+        ImmutableDictionary<LogSignal, LogColumn>? columns = null;
+        LogCells? cells = null;
+        var width = 0;
+        while (reader.Read())
+        {
+            var number = (int)reader.LineNumber;
+            var line = new LogLine(number, source.Line(number), separator);
+            var record = reader.Current.ToArray();
+            if (isMalformed)
+            {
+                diagnostics.Error("quotes", line.Whole, "the quotation marks of this line do not pair", "numbers without quotation marks");
+                isMalformed = false;
+            }
+            else if (record.All(cell => cell.Length == 0))
+            {
+                continue;
+            }
+            else if (columns is null)
+            {
+                columns = LogHeading.Read(record, line, diagnostics);
+                if (columns is null)
+                    return;
+                width = record.Length;
+                cells = new LogCells(columns, diagnostics);
+            }
+            else if (HasWidth(record, width, line, diagnostics) && cells!.Read(record, line) is { } row)
+            {
+                rows.Add(row);
+            }
+
+            if (rows.Count <= MostRows)
+                continue;
+            diagnostics.Error("log-too-long", line.Whole, $"the log has more than {MostRows} rows", "a log thinned out, or in several files");
+            return;
+        }
+    }
+
+    private static bool HasWidth(string[] record, int width, LogLine line, DiagnosticList diagnostics)
+    {
+        if (record.Length == width || (record.Length > width && record[width..].All(cell => cell.Length == 0)))
+            return true;
+        var hint = record.Length > width && line.Separator == ',' ? "; a decimal comma needs another separator, such as a semicolon" : "";
+        diagnostics.Error("cell-count", line.Cell(Math.Min(record.Length, width)), $"this line has {record.Length} cells", $"{width}, as there are headings{hint}");
+        return false;
+    }
+}

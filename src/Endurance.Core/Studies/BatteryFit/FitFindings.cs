@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using Endurance.Findings;
+using static System.FormattableString;
+
+namespace Endurance.Studies.BatteryFit;
+
+/// <summary>What a fit has to say about itself.</summary>
+internal static class FitFindings
+{
+    private const double CoolestUncorrected = 20;
+    private const double WarmestUncorrected = 30;
+
+    /// <summary>Beyond this ratio of currents an unknown exponent moves the capacity by more than a few percent.</summary>
+    private const double NearRatio = 1.2;
+
+    public static ImmutableArray<Finding> Of(BatteryFitResult result, BatteryFitOptions options, RunChoice choice, bool isLevelled)
+    {
+        IEnumerable<Finding?> findings =
+        [
+            .. result.Discharges.Findings,
+            .. choice.Incomplete.Select(number => Incomplete(result, number)),
+            EndVoltage(options, choice),
+            Resistance(result, options),
+            Exponent(result, options),
+            BelowOne(result),
+            Temperature(choice),
+            isLevelled ? new Finding("emf-levelled", Severity.Caution, "emf", "", "The fitted EMF fell over a part of the charge, which no scenario takes; that part is level now.") : null,
+            result.Health is { Value: > FittedBattery.MostHealth } health
+                ? new Finding("health-beyond-limit", Severity.Warning, "health", Percent(health.Value), $"The battery gives {Percent(health.Value)} of its rating, more than a scenario takes as health: check --rated. What was measured is written instead.")
+                : null,
+            new Finding("starts-full", Severity.Information, "runs", "", "Every run is taken to start from a full battery: a log cannot show it."),
+        ];
+        return [.. findings.OfType<Finding>().OrderByDescending(finding => finding.Severity)];
+    }
+
+    private static Finding Incomplete(BatteryFitResult result, int number)
+    {
+        var lowest = result.Runs[number - 1].Run.LowestVoltage.Volts;
+        return new Finding("run-incomplete", Severity.Caution, Invariant($"run {number}"), Invariant($"{lowest:0.000} V"),
+            Invariant($"Run {number} stopped at {lowest:0.000} V, before its end; the fit does without it."));
+    }
+
+    private static Finding? EndVoltage(BatteryFitOptions options, RunChoice choice)
+    {
+        if (!options.EndVoltages.IsEmpty)
+            return null;
+        var volts = Invariant($"{choice.EndVoltages[^1].Volts:0.000} V");
+        return new Finding("end-voltage-not-given", Severity.Caution, "end voltage", volts,
+            $"No end voltage was given, so capacity counts to {volts}, the last voltage that every run of the fit reached. A rating counts to its own end voltage: give it with --to.");
+    }
+
+    private static Finding? Resistance(BatteryFitResult result, BatteryFitOptions options)
+    {
+        if (options.Resistance is not null || result.IsResistanceKnown)
+            return null;
+        var steps = result.Steps;
+        var why = (steps.Lagging, steps.TooCoarse) switch
+        {
+            (0, 0) => "the log has no current steps",
+            (0, _) => Invariant($"at {steps.TooCoarse} current steps the rows are too far apart"),
+            (_, 0) => Invariant($"at {steps.Lagging} current steps the voltage follows late or not at all"),
+            _ => Invariant($"at {steps.Lagging} current steps the voltage follows late or not at all, and at {steps.TooCoarse} the rows are too far apart"),
+        };
+        return new Finding("resistance-not-measured", Severity.Warning, "resistance", Invariant($"{result.Resistance.Ohms * 1e3:0.#} mohm"),
+            Invariant($"No resistance can be told: {why}. {result.Resistance.Ohms * 1e3:0.#} mohm is written and the EMF table holds the drop at {result.Law.Pivot.Amperes:0.###} A, ")
+            + "so at higher currents the voltage comes out too high and the minutes too long. Measure it with a load that switches, or give it with --resistance.");
+    }
+
+    private static Finding? Exponent(BatteryFitResult result, BatteryFitOptions options)
+    {
+        if (options.PeukertExponent is not null || result.Law.IsExponentMeasured)
+            return null;
+        var amperes = result.Law.Pivot.Amperes;
+        var isFar = options.Rated is { } rated && Math.Max(amperes / rated.Current.Amperes, rated.Current.Amperes / amperes) > NearRatio;
+        return new Finding("exponent-not-measured", Severity.Warning, "peukert", "1",
+            Invariant($"The fit has one rate only ({amperes:0.###} A), which tells no exponent: 1 is written, so above that current the minutes come out too long. ")
+            + (isFar ? "The comparison with the rating, which is for another current, takes 1 as well. " : "")
+            + "Log a second rate, or give it with --peukert.");
+    }
+
+    private static Finding? BelowOne(BatteryFitResult result)
+    {
+        if (result.Law.Exponent.Value >= 1)
+            return null;
+        var text = Invariant($"{result.Law.Exponent.Value:0.000}");
+        return new Finding("exponent-below-one", Severity.Warning, "peukert", text,
+            $"The exponent comes out as {text}, below 1: more capacity at higher current, which order and ageing of the runs can feign. The predictions use it; "
+            + "1 is written, the least that a scenario takes.");
+    }
+
+    private static Finding? Temperature(RunChoice choice)
+    {
+        var celsius = choice.Fitted.Where(run => run.Temperature is not null).Select(run => run.Temperature!.Value.Celsius).ToList();
+        if (celsius.Count == 0)
+            return new Finding("temperature-not-logged", Severity.Caution, "temperature", "", "The log holds no temperature; capacity and resistance are taken for those at 25 degC.");
+        return celsius.Where(value => value is < CoolestUncorrected or > WarmestUncorrected).Select(odd => new Finding(
+            "temperature-off-25", Severity.Caution, "temperature", Invariant($"{odd:0.0} degC"),
+            Invariant($"A run of the fit was made at {odd:0.0} degC; nothing is corrected to 25 degC, where ratings and scenarios stand."))).FirstOrDefault();
+    }
+
+    private static string Percent(double fraction) => Invariant($"{fraction * 100:0.0} %");
+}
