@@ -52,4 +52,12 @@ public sealed record JunctionDiode : Diode
     /// <summary>Forward voltage at a current of zero or more, n Vt ln(I/Is + 1) + I Rs.</summary>
     public Voltage ForwardVoltageAt(Current current, Temperature junction) =>
         (EmissionVoltageAt(junction) * Math.Log((current / SaturationCurrentAt(junction)) + 1)) + (current * SeriesResistance);
+
+    /// <summary>Current that leaks back at a reverse voltage of zero or more, Is(T) (1 - exp(-v/(n k T/q))) + leakage x v.</summary>
+    /// <remarks>Data sheets allow many times Is: give <see cref="Leakage"/> as their greatest reverse current over its voltage to be on the safe side.</remarks>
+    public Current ReverseCurrentAt(Voltage reverse, Temperature junction) =>
+        (SaturationCurrentAt(junction) * (1 - Math.Exp(-(reverse / EmissionVoltageAt(junction))))) + Current.FromAmperes(Leakage.Siemens * reverse.Volts);
+
+    /// <summary>Charge that leaks back through it from a battery at a steady voltage, as in an aircraft that is parked for a month.</summary>
+    public Charge ReverseChargeOver(Duration parked, Voltage battery, Temperature junction) => ReverseCurrentAt(battery, junction) * parked;
 }

@@ -21,6 +21,9 @@ public static class ScenarioRules
             .. references,
             .. TimelineRules.Check(scenario),
             .. RequirementRules.Check(scenario),
+            .. SelectorRules.Check(scenario),
+            .. NeedRules.Check(scenario),
+            .. ThresholdRules.Check(scenario),
             .. PlausibilityRules.Check(scenario),
             .. references.IsEmpty ? FeedingRules.Check(scenario) : [], // a misspelt bus would look unfed
         ];

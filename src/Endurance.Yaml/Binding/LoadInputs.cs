@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Endurance.Components;
+using Endurance.Quantities;
 using Endurance.Yaml.Documents;
 using Endurance.Yaml.Keys;
 
@@ -8,7 +9,9 @@ namespace Endurance.Yaml.Binding;
 /// <summary>Binds what supplies a load: one bus, or several inputs.</summary>
 internal static class LoadInputs
 {
-    /// <summary>Inputs in the order of the file; empty when there are none or one is faulty.</summary>
+    private static readonly Diode Placeholder = new IdealDiodeController { OnResistance = Resistance.FromMilliohms(1), RegulatedDrop = default };
+
+    /// <summary>One for each item of the list, so that an index means the same in the file; faults are reported.</summary>
     public static ImmutableArray<LoadInput> Bind(string load, MappingReader reader, NamedDiodes diodes)
     {
         if (reader.Find("inputs") is not { } node)
@@ -27,8 +30,7 @@ internal static class LoadInputs
 
         if (list.Items.Length < 2)
             reader.Error("table-incomplete", "inputs", $"`inputs` of {reader.Owner} has fewer than two supplies", "two or more, or `bus` for a single one");
-        ImmutableArray<LoadInput?> inputs = [.. list.Items.Select((item, index) => Input(load, reader, item, index, diodes))];
-        return inputs.All(input => input is not null) ? [.. inputs.OfType<LoadInput>()] : [];
+        return [.. list.Items.Select((item, index) => Input(load, reader, item, index, diodes))];
     }
 
     /// <summary>The bus of a load without inputs; a missing one is reported.</summary>
@@ -39,17 +41,17 @@ internal static class LoadInputs
         return reader.RequiredText("bus");
     }
 
-    private static LoadInput? Input(string load, MappingReader owner, DocumentNode item, int index, NamedDiodes diodes)
+    private static LoadInput Input(string load, MappingReader owner, DocumentNode item, int index, NamedDiodes diodes)
     {
         if (item is not MappingNode mapping)
         {
             owner.Reading.WrongShape(item, item.Span, $"input {index + 1} of {owner.Owner}", "{bus: essential_bus, diode: steering_diode}");
-            return null;
+            return new LoadInput(MappingReader.NoName, Placeholder);
         }
 
         var place = mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Key.Span;
         var reader = new MappingReader(owner.Reading, mapping, LoadKeys.Input, $"input {index + 1} of {owner.Owner}", place);
         var bus = reader.RequiredText("bus");
-        return diodes.Of(load, reader).Diode is { } diode ? new LoadInput(bus, diode) : null;
+        return new LoadInput(bus, diodes.Of(load, reader).Diode ?? Placeholder);
     }
 }

@@ -14,7 +14,7 @@ internal static class RuleReports
         foreach (var (finding, expected, nearest) in findings)
         {
             // What follows from a value that was already refused says nothing new.
-            var place = PlaceOf(document, finding.Part);
+            var place = PlaceOf(document, finding.Part, finding.Value);
             if (diagnostics.HasErrors && finding.Code is "no-failure-cases")
                 continue;
             if (diagnostics.HasErrorAt(place) || finding.Value.Contains(MappingReader.NoName, StringComparison.Ordinal))
@@ -28,13 +28,13 @@ internal static class RuleReports
     }
 
     /// <summary>A charger may be written as a converter.</summary>
-    private static SourceSpan PlaceOf(ScenarioDocument document, string path)
+    private static SourceSpan PlaceOf(ScenarioDocument document, string path, string? named = null)
     {
         const string chargers = "chargers.";
         if (!path.StartsWith(chargers, StringComparison.Ordinal) || document.Root.Find("converters")?.Value is not MappingNode converters)
-            return document.PlaceOf(path);
+            return document.PlaceOf(path, named);
         var name = path[chargers.Length..].Split('.')[0];
         var isCharger = (document.Root.Find("chargers")?.Value as MappingNode)?.Find(name) is not null;
-        return document.PlaceOf(isCharger || converters.Find(name) is null ? path : "converters." + path[chargers.Length..]);
+        return document.PlaceOf(isCharger || converters.Find(name) is null ? path : "converters." + path[chargers.Length..], named);
     }
 }

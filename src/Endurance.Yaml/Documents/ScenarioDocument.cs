@@ -7,7 +7,9 @@ internal sealed record ScenarioDocument(SourceText Source, MappingNode Root)
 {
     /// <summary>Place of a path such as <c>feeds.essential_normal.to</c>, or of the deepest part of it that is written down.</summary>
     /// <remarks>In a sequence a step of the path is an index, or the text of a scalar.</remarks>
-    public SourceSpan PlaceOf(string path)
+    /// <param name="path">Steps joined by dots.</param>
+    /// <param name="named">Where this is the last step and a key, the key is meant and not its value.</param>
+    public SourceSpan PlaceOf(string path, string? named = null)
     {
         DocumentNode node = Root;
         var place = Root.Entries.IsEmpty ? Root.Span : Root.Entries[0].Key.Span;
@@ -18,6 +20,8 @@ internal sealed record ScenarioDocument(SourceText Source, MappingNode Root)
             var step = dot < 0 ? rest : rest[..dot];
             if (Step(node, step, rest) is not { } found)
                 return place;
+            if (node is MappingNode mapping && string.Equals(rest, named, StringComparison.Ordinal))
+                return mapping.Find(step)!.Key.Span;
             (node, place) = found;
             rest = dot < 0 || node is ScalarNode ? "" : rest[(dot + 1)..];
         }

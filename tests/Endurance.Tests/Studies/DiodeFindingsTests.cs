@@ -49,12 +49,12 @@ public sealed class DiodeFindingsTests
     [Fact]
     public void Junction_BeyondItsLimit_IsSaidWhole()
     {
-        var diode = Schottky(20, 1.05, 6) with { HeatPath = 12, MaximumJunction = Temperature.FromCelsius(70) };
+        var diode = Schottky(20, 1.05, 6) with { HeatPath = 12, MaximumJunction = Temperature.FromCelsius(50) };
         var result = Steered(diode).Judge();
         var reached = FormattableString.Invariant($"{result.Run.Feed("steering").HighestJunction!.Value.Celsius:F0} degC");
 
         FindingAssert.Is(result, new Finding("junction-too-hot", Severity.Warning, "steering", reached,
-            $"The diode of steering reaches {reached}; its limit is 70 degC. Use a larger diode or a better heat path."));
+            $"The diode of steering reaches {reached}; its limit is 50 degC. Use a larger diode or a better heat path."));
     }
 
     [Fact]

@@ -20,7 +20,7 @@ public class ShippedScenarioTests
     }
 
     [Fact]
-    public void Folder_AsShipped_HoldsFourScenarios() => Assert.Equal(4, Directory.GetFiles(Folders.Scenarios, "*.yaml").Length);
+    public void Folder_AsShipped_HoldsFiveScenarios() => Assert.Equal(5, Directory.GetFiles(Folders.Scenarios, "*.yaml").Length);
 
     [Fact]
     public void Starter_ReadsWithoutDiagnostics()

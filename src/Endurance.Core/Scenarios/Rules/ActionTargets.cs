@@ -20,6 +20,10 @@ internal sealed class ActionTargets
             .. scenario.Feeds.Select(part => (part.Name, "feed")),
             .. scenario.Loads.Select(part => (part.Name, "load")),
             .. scenario.Engines.Select(name => (name, "engine")),
+            .. scenario.Chargers.Select(part => (part.Name, "charger")),
+            .. scenario.Warnings.Select(part => (part.Name, "warning")),
+            .. scenario.Selectors.Select(part => (part.Name, "selector")),
+            .. scenario.Grounds.Select(part => (part.Name, "ground")),
         ];
     }
 
@@ -36,17 +40,28 @@ internal sealed class ActionTargets
             return UnknownTarget(path, action.Target, kinds);
         if (!named.Any(part => kinds.Contains(part.Kind, StringComparer.Ordinal)))
             return WrongKind(action, path, named[0].Kind, kinds);
+        if (action.Verb == ActionVerb.Select)
+            return PositionFault(action, path);
         if (action.Verb != ActionVerb.Short || FeedNamed(action.Target) is not { Diode: null })
             return null;
         return RuleFinding.Error("no-diode-to-short", path, action.Target, $"the feed `{action.Target}` has no diode that could fail short", "a feed with a diode");
     }
 
+    private RuleFinding? PositionFault(TimelineAction action, string path)
+    {
+        var positions = _scenario.Selectors.First(selector => string.Equals(selector.Name, action.Target, StringComparison.Ordinal)).Positions;
+        return positions.Any(position => string.Equals(position.Position, action.Position, StringComparison.Ordinal))
+            ? null
+            : SelectorRules.UnknownPosition(path, action.Target, action.Position ?? "", positions);
+    }
+
     private static ImmutableArray<string> KindsFor(ActionVerb verb) => verb switch
     {
-        ActionVerb.Fail => ["alternator", "battery"],
-        ActionVerb.Restore => ["alternator", "battery", "feed"],
-        ActionVerb.Stop or ActionVerb.Start => ["engine"],
-        ActionVerb.Shed or ActionVerb.Connect => ["load", "alternator"],
+        ActionVerb.Fail => ["alternator", "charger", "battery", "warning"],
+        ActionVerb.Restore => ["alternator", "charger", "battery", "warning", "feed"],
+        ActionVerb.Stop or ActionVerb.Start or ActionVerb.Idle or ActionVerb.Cruise => ["engine"],
+        ActionVerb.Shed or ActionVerb.Connect => ["load", "alternator", "charger"],
+        ActionVerb.Select => ["selector"],
         _ => ["feed"],
     };
 
@@ -62,6 +77,8 @@ internal sealed class ActionTargets
         {
             (ActionVerb.Fail, "feed") => "; to fail a feed use `break`, or `short` for its diode",
             (ActionVerb.Fail, "load") => "; to switch a load off use `shed`",
+            (ActionVerb.Fail, "selector") or (ActionVerb.Open or ActionVerb.Close, "selector") => "; a selector is turned with `select`",
+            (ActionVerb.Open or ActionVerb.Close, "charger") => "; a charger has `shed` and `connect`",
             (ActionVerb.Fail, "engine") => "; to stop an engine use `stop`",
             (ActionVerb.Shed or ActionVerb.Connect, "feed") => "; a feed has `open` and `close`",
             _ => "",

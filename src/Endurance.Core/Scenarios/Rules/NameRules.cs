@@ -27,6 +27,10 @@ internal static class NameRules
         .. namedDiodes.Select(name => new Named(name, "a diode", $"diodes.{name}")),
         .. scenario.Feeds.Select(part => new Named(part.Name, "a feed", $"feeds.{part.Name}")),
         .. scenario.Loads.Select(part => new Named(part.Name, "a load", $"loads.{part.Name}")),
+        .. scenario.Chargers.Select(part => new Named(part.Name, "a charger", $"chargers.{part.Name}")),
+        .. scenario.Grounds.Select(part => new Named(part.Name, "a ground", $"grounds.{part.Name}")),
+        .. scenario.Selectors.Select(part => new Named(part.Name, "a selector", $"selectors.{part.Name}")),
+        .. scenario.Warnings.Select(part => new Named(part.Name, "a low-voltage warning", $"low_voltage_warnings.{part.Name}")),
         .. scenario.Alternators.Where(part => part.DrivenBy is not null)
             .Select(part => new Named(part.DrivenBy!, "an engine", $"alternators.{part.Name}.driven_by", IsEngine: true)),
     ];

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Endurance.Scenarios.Rules;
 
-/// <summary>Every bus that a part names exists, and a feed joins two of them.</summary>
+/// <summary>Every bus, ground, load and warning that a part names exists, and a feed or charger joins two buses.</summary>
 internal static class ReferenceRules
 {
     public static IEnumerable<RuleFinding> Check(Scenario scenario)
@@ -20,6 +20,12 @@ internal static class ReferenceRules
                 yield return Unknown(path, bus, "bus", buses);
         }
 
+        ImmutableArray<string> grounds = [.. scenario.Grounds.Select(ground => ground.Name)];
+        foreach (var (path, ground) in GroundReferences(scenario).Where(reference => !grounds.Contains(reference.Ground, StringComparer.Ordinal)))
+            yield return Unknown(path, ground, "ground", grounds);
+
+        foreach (var charger in scenario.Chargers.Where(charger => string.Equals(charger.From, charger.To, StringComparison.Ordinal)))
+            yield return RuleFinding.Error("feed-to-itself", $"chargers.{charger.Name}.to", charger.To, $"the charger `{charger.Name}` begins and ends at `{charger.To}`", "two different buses");
         foreach (var feed in scenario.Feeds.Where(feed => string.Equals(feed.From, feed.To, StringComparison.Ordinal)))
             yield return RuleFinding.Error("feed-to-itself", $"feeds.{feed.Name}.to", feed.To, $"the feed `{feed.Name}` begins and ends at `{feed.To}`", "two different buses");
     }
@@ -47,6 +53,17 @@ internal static class ReferenceRules
         .. scenario.Feeds.Select(part => ($"feeds.{part.Name}.from", part.From)),
         .. scenario.Feeds.Select(part => ($"feeds.{part.Name}.to", part.To)),
         .. scenario.Feeds.Where(part => part.Contactor?.CoilBus is not null).Select(part => ($"feeds.{part.Name}.contactor.coil_bus", part.Contactor!.CoilBus!)),
-        .. scenario.Loads.Select(part => ($"loads.{part.Name}.bus", part.Bus)),
+        .. scenario.Alternators.Where(part => part.Field is not null).Select(part => ($"alternators.{part.Name}.field.bus", part.Field!.Bus)),
+        .. scenario.Chargers.Select(part => ($"chargers.{part.Name}.from", part.From)),
+        .. scenario.Chargers.Select(part => ($"chargers.{part.Name}.to", part.To)),
+        .. scenario.Warnings.Select(part => ($"low_voltage_warnings.{part.Name}.senses", part.Senses)),
+        .. scenario.Loads.Where(part => part.Inputs.IsEmpty).Select(part => ($"loads.{part.Name}.bus", part.Bus)),
+        .. scenario.Loads.SelectMany(part => part.Inputs.Select((input, index) => ($"loads.{part.Name}.inputs.{index}.bus", input.Bus))),
+    ];
+
+    private static IEnumerable<(string Path, string Ground)> GroundReferences(Scenario scenario) =>
+    [
+        .. scenario.Feeds.Where(part => part.Return?.To is not null).Select(part => ($"feeds.{part.Name}.return.to", part.Return!.To!)),
+        .. scenario.Loads.Where(part => part.Return?.To is not null).Select(part => ($"loads.{part.Name}.return.to", part.Return!.To!)),
     ];
 }

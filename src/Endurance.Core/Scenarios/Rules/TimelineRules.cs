@@ -2,14 +2,18 @@ using System.Collections.Immutable;
 
 namespace Endurance.Scenarios.Rules;
 
-/// <summary>Every action of a timeline has a target it can work on.</summary>
+/// <summary>Every action of a timeline has a target it can work on, and a landing connects loads.</summary>
 internal static class TimelineRules
 {
     public static IEnumerable<RuleFinding> Check(Scenario scenario)
     {
         var targets = new ActionTargets(scenario);
+        foreach (var fault in LandingFaults(scenario, scenario.Landing, "landing"))
+            yield return fault;
         foreach (var failure in scenario.FailureCases)
         {
+            foreach (var fault in LandingFaults(scenario, failure.Landing, $"failure_cases.{failure.Name}.landing"))
+                yield return fault;
             foreach (var (step, index) in failure.Timeline.Select((step, index) => (step, index)))
             {
                 var path = $"failure_cases.{failure.Name}.timeline.{index}";
@@ -24,10 +28,19 @@ internal static class TimelineRules
         }
     }
 
+    private static IEnumerable<RuleFinding> LandingFaults(Scenario scenario, Landing? landing, string path)
+    {
+        ImmutableArray<string> loads = [.. scenario.Loads.Select(load => load.Name)];
+        return (landing?.Connect ?? []).Where(load => !loads.Contains(load, StringComparer.Ordinal))
+            .Select(load => ReferenceRules.Unknown($"{path}.connect.{load}", load, "load", loads));
+    }
+
     private static RuleFinding? TriggerFault(Scenario scenario, Trigger trigger, string path) => trigger switch
     {
         WhenBelow below when !scenario.Buses.Any(bus => string.Equals(bus.Name, below.Bus, StringComparison.Ordinal)) =>
             ReferenceRules.Unknown($"{path}.when.bus", below.Bus, "bus", [.. scenario.Buses.Select(bus => bus.Name)]),
+        WhenWarned warned when !scenario.Warnings.Any(warning => string.Equals(warning.Name, warned.Warning, StringComparison.Ordinal)) =>
+            ReferenceRules.Unknown($"{path}.when.warning", warned.Warning, "low-voltage warning", [.. scenario.Warnings.Select(warning => warning.Name)]),
         AtTime at when at.Time > scenario.Horizon => RuleFinding.Warning(
             "step-beyond-horizon", $"{path}.at", $"{at.Time.Minutes:0.###} min",
             $"the step at {at.Time.Minutes:0.###} min comes after the horizon of {scenario.Horizon.Minutes:0.###} min and is never taken",

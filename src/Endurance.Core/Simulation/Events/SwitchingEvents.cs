@@ -62,8 +62,8 @@ internal sealed class SwitchingEvents
                 continue;
             run.CoilPulledIn[i] = !run.CoilPulledIn[i];
             var name = network.Feeds[coil.Feed].Name;
-            var volts = Text(solver.Volts[coil.Node], "V");
-            journal.Note(t, EventKind.Tripped, name, run.CoilPulledIn[i] ? $"{name} contactor pulled in" : $"{name} contactor dropped out: {volts} at its coil");
+            var fell = run.IsEnergised(coil) ? $"dropped out: {Text(solver.Volts[coil.Node], "V")} at its coil" : "released";
+            journal.Note(t, EventKind.Tripped, name, $"{name} contactor {(run.CoilPulledIn[i] ? "pulled in" : fell)}");
             changed.Add(name);
             any = true;
         }
