@@ -65,6 +65,7 @@ internal static class CommandLine
             RunCommand.Create(screen),
             CheckCommand.Create(),
             NewCommand.Create(),
+            ExplainCommand.Create(screen),
             FitCommand.Create(screen),
         };
 
