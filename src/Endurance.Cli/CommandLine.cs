@@ -64,6 +64,8 @@ internal static class CommandLine
         {
             RunCommand.Create(screen),
             CheckCommand.Create(),
+            BatteryCommand.Create(screen),
+            PartsCommand.Create(screen),
             NewCommand.Create(),
             ExplainCommand.Create(screen),
             FitCommand.Create(screen),

@@ -60,6 +60,28 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
               0  the scenario can be run
               2  it cannot
             """,
+        "battery" => """
+            Examples:
+              endurance battery floatplane.yaml
+                  Minutes over current of every battery: now, new and warm, by both capacity models.
+              endurance battery floatplane.yaml --battery ship_battery --amps 5 --amps 10 --to "10.5 V"
+                  Two currents of one battery, to a terminal voltage.
+              endurance battery floatplane.yaml --out out/floatplane
+                  The same, and a plot of each battery in a folder.
+              endurance battery floatplane.yaml --battery ship_battery --format json
+                  For another program.
+
+            Exit codes:
+              0  the table is written
+              2  the scenario, the command line or the folder is wrong
+            """,
+        "parts" => """
+            Examples:
+              endurance parts
+                  Battery chemistries, wires and diodes: what a scenario may leave out, and where it comes from.
+              endurance parts --format markdown > parts.md
+                  The same for a build log.
+            """,
         "new" => """
             Examples:
               endurance new mine.yaml

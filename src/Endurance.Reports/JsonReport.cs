@@ -30,6 +30,8 @@ public static class JsonReport
         json.WriteString("name", result.Name);
         json.WriteString("verdict", Wording.Of(result.Verdict));
         Minutes(json, "endurance_minutes", result.Endurance);
+        if (result.Kinetic is { } kinetic)
+            Minutes(json, "endurance_minutes_kinetic", kinetic.Endurance);
         Minutes(json, "minutes_after_recognition", result.AfterRecognition);
         json.WriteString("limited_by", result.LimitedBy);
         WriteArray(json, "requirements", result.Requirements, WriteRequirement);

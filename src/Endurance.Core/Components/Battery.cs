@@ -27,6 +27,9 @@ public sealed record Battery
     /// <summary>Ohms over charge at the battery's temperature before <see cref="ResistanceFactor"/>; every value above zero.</summary>
     public required PiecewiseLinear Resistance { get; init; }
 
+    /// <summary>The same of a battery of full health; <see langword="null"/>: health does not change <see cref="Resistance"/>.</summary>
+    public PiecewiseLinear? ResistanceWhenNew { get; init; }
+
     /// <summary>Charge stored per charge received; above 0, at most 1.</summary>
     public double ChargeEfficiency { get; init; } = 1;
 
@@ -60,6 +63,9 @@ public sealed record Battery
     /// <summary>Currents that the exponent was taken from, low and high; <see langword="null"/>: typed or from the library.</summary>
     public (Current Lowest, Current Highest)? ExponentRange { get; init; }
 
+    /// <summary>What was stated about its lifetime, in the order stated; the law above was made from it.</summary>
+    public ImmutableArray<Rating> Ratings { get; init; } = [];
+
     public CapacityModel CapacityModel { get; init; }
 
     /// <summary>Typed wells of the kinetic model; <see langword="null"/>: see <see cref="KineticWells"/>.</summary>
@@ -80,6 +86,17 @@ public sealed record Battery
     public Current LowestPeukertCurrent => Lifetimes is { } curve ? curve.Lowest :
         ReferenceCurrent * Math.Min(1, Math.Pow(Rate.Hours / 20, 1 / PeukertExponent));
 
+    /// <summary>The same battery fresh from the maker: full, of full health, at 25 degC.</summary>
+    public Battery NewAndWarm => this with
+    {
+        Health = 1,
+        CapacityFactor = 1,
+        ResistanceFactor = 1,
+        Resistance = ResistanceWhenNew ?? Resistance,
+        InitialCharge = 1,
+        Temperature = Temperature.FromCelsius(25),
+    };
+
     /// <summary>Rated capacity times health times the capacity factor.</summary>
     public Charge EffectiveCapacity => RatedCapacity * (Health * CapacityFactor);
 
@@ -96,6 +113,9 @@ public sealed record Battery
         return Duration.FromHours(1 / rate);
     }
 
+    /// <summary>Time to an empty available well at a constant current, from full, by the kinetic model; <see langword="null"/> without wells.</summary>
+    public Duration? KineticLifetimeAt(Current drain) => KineticWells?.LifetimeAt(drain / (Health * CapacityFactor));
+
     /// <summary>The constant current that empties a new, warm battery in a time of at most 20 hours or the longest of the data sheet.</summary>
     public Current NewCurrentFor(Duration lifetime)
     {
@@ -104,7 +124,7 @@ public sealed record Battery
         var curve = Lifetimes;
         double Excess(double logAmperes) => Math.Log(curve.At(Current.FromAmperes(Math.Exp(logAmperes))) / lifetime);
         var middle = Math.Log(curve.Lowest.Amperes);
-        const double span = 12, accuracy = 1e-13;
+        const double span = 40, accuracy = 1e-13;
         return Current.FromAmperes(Math.Exp(MathNet.Numerics.RootFinding.Brent.FindRoot(Excess, middle - span, middle + span, accuracy, 300)));
     }
 

@@ -20,6 +20,16 @@ public sealed record KineticWells
     public Charge CapacityIn(Duration time) =>
         Capacity / (1 + (((1 / Available) - 1) * MeanDecay(RatePerHour * time.Hours)));
 
+    /// <summary>Time in which a constant current above zero empties the available well, from full.</summary>
+    public Duration LifetimeAt(Current drain)
+    {
+        double Left(double hours) => CapacityIn(Duration.FromHours(hours)).AmpereHours - (drain.Amperes * hours);
+        var longest = Capacity.AmpereHours / drain.Amperes;
+        const double outside = 1e-6, accuracy = 1e-13;
+        return Duration.FromHours(MathNet.Numerics.RootFinding.Brent.FindRoot(
+            Left, Available * longest * (1 - outside), longest * (1 + outside), longest * accuracy, 300));
+    }
+
     /// <summary>The wells whose lifetimes pass through three points.</summary>
     /// <param name="points">Three different times with the charge a constant current delivers in each; the charge rises with the time.</param>
     /// <returns><see langword="null"/> when no wells have these lifetimes: the battery loses too little, or too much, at high current.</returns>

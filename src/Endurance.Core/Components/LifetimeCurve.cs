@@ -18,6 +18,10 @@ public sealed record LifetimeCurve
     /// <summary>Charge delivered at the lowest current.</summary>
     public Charge LowestCurrentCapacity => Points[0].Current * Points[0].Lifetime;
 
+    /// <summary>Smallest ratio of a current to the one below it; infinite for a single point.</summary>
+    public double LeastSpacing =>
+        Enumerable.Range(1, Points.Length - 1).Select(i => Points[i].Current / Points[i - 1].Current).DefaultIfEmpty(double.PositiveInfinity).Min();
+
     /// <summary>Time to exhaustion from full at a current above zero.</summary>
     public Duration At(Current current) => Duration.FromSeconds(SecondsAt(current.Amperes));
 
@@ -43,6 +47,14 @@ public sealed record LifetimeCurve
     /// <param name="ohms">Settled resistance over charge at 25 degC.</param>
     public static LifetimeCurve Through(ImmutableArray<DischargePoint> points, PiecewiseLinear emf, PiecewiseLinear ohms) =>
         LifetimeFit.Of(points, emf, ohms);
+
+    /// <summary>Charge at which the terminal voltage reaches an end voltage at a constant current; 0 when it never does, 1 when it stands below it from the start.</summary>
+    /// <param name="current">Of the discharge.</param>
+    /// <param name="end">Terminal voltage.</param>
+    /// <param name="emf">Volts over charge.</param>
+    /// <param name="ohms">Settled resistance over charge.</param>
+    public static double ChargeAtEnd(Current current, Voltage end, PiecewiseLinear emf, PiecewiseLinear ohms) =>
+        LifetimeFit.ChargeAtEnd(current.Amperes, end.Volts, emf, ohms);
 
     public bool Equals(LifetimeCurve? other) => other is not null && Points.SequenceEqual(other.Points);
 

@@ -21,6 +21,8 @@ internal static class LifetimeFit
         for (var round = 0; round < MostRounds; round++)
         {
             var curve = Sorted(entries);
+            if (curve.LeastSpacing <= 1)
+                return curve;
             var worst = 0.0;
             for (var i = 0; i < points.Length; i++)
             {

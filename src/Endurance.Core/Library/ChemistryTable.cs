@@ -66,6 +66,9 @@ public static class ChemistryTable
 
     public static ChemistryValues For(Chemistry chemistry) => All.First(values => values.Chemistry == chemistry);
 
+    /// <summary>As a scenario writes it.</summary>
+    public static string Word(Chemistry chemistry) => chemistry.ToString().ToLowerInvariant();
+
     private static ChemistryValues NickelCadmium() => Agm with
     {
         Chemistry = Chemistry.NiCd,

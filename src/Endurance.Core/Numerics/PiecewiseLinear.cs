@@ -46,6 +46,9 @@ public sealed class PiecewiseLinear : IEquatable<PiecewiseLinear>
     /// <summary>The same abscissas with every ordinate multiplied.</summary>
     public PiecewiseLinear Scaled(double factor) => new(X, [.. Y.Select(value => value * factor)]);
 
+    /// <summary>The same abscissas with an amount added to every ordinate.</summary>
+    public PiecewiseLinear Raised(double amount) => new(X, [.. Y.Select(value => value + amount)]);
+
     public double At(double x)
     {
         if (x <= X[0])

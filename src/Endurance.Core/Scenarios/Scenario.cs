@@ -43,6 +43,10 @@ public sealed record Scenario
 
     public ImmutableArray<Requirement> Requirements { get; init; } = [];
 
+    public ImmutableArray<Tolerance> Tolerances { get; init; } = [];
+
+    public ImmutableArray<BatteryOnOffer> BatteriesOnOffer { get; init; } = [];
+
     /// <summary>Defaults and library values that stand in for what the file does not say.</summary>
     public ImmutableArray<Assumption> Assumptions { get; init; } = [];
 

@@ -34,6 +34,9 @@ public sealed record BatteryOutcome
     /// <summary>Most negative current of the run: the largest charge current with its sign; zero or less.</summary>
     public Current LowestCurrent { get; init; }
 
+    /// <summary>Largest charge current while no alternator runs, so that another battery gives it; zero or more.</summary>
+    public Current CirculatingCurrent { get; init; }
+
     /// <summary>Smallest discharge current at which the lifetime law still stretches; <see langword="null"/>: it never discharged that fast.</summary>
     public Current? LowestDischarge { get; init; }
 }

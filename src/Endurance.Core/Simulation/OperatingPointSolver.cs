@@ -21,6 +21,9 @@ internal sealed class OperatingPointSolver
 
     private const int WarmIterations = 12;
     private const int ColdIterations = 200;
+
+    /// <summary>Iterations before the line search grows cautious; more than a network without kinks needs.</summary>
+    private const int HopefulIterations = 20;
     private const double SmallestPowerStep = 1e-7;
 
     private readonly CompiledNetwork network;
@@ -158,7 +161,8 @@ internal sealed class OperatingPointSolver
                 return true;
             descent.CopyTo(equations.Volts, 0);
             equations.Assemble();
-            FactorShifted();
+            if (!SmallLu.TryFactorShifted(equations.Jacobian, factors, n))
+                throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
             var largest = Direction();
             var scale = largest > largestFall ? largestFall / largest : 1;
             for (var b = 0; b < n; b++)
@@ -168,22 +172,6 @@ internal sealed class OperatingPointSolver
         }
 
         return false;
-    }
-
-    /// <summary>Factors the Jacobian with as much conductance to ground on every bus as makes its pivots positive.</summary>
-    private void FactorShifted()
-    {
-        const double first = 1e-3, last = 1e12;
-        for (var shift = 0.0; shift < last; shift = shift == 0 ? first : 4 * shift)
-        {
-            equations.Jacobian.CopyTo(factors, 0);
-            for (var i = 0; i < n; i++)
-                factors[(i * n) + i] += shift;
-            if (SmallLu.TryFactor(factors, n))
-                return;
-        }
-
-        throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
     }
 
     private bool IsStable()
@@ -207,7 +195,7 @@ internal sealed class OperatingPointSolver
             if (!SmallLu.TryFactor(factors, n))
                 return false;
             lastStep = Direction();
-            if (!Search())
+            if (!Search(isCautious: i >= HopefulIterations))
                 return false;
         }
 
@@ -234,7 +222,11 @@ internal sealed class OperatingPointSolver
     }
 
     /// <summary>Moves along the step until the slope of the co-content has lost at least half of its size.</summary>
-    private bool Search()
+    /// <param name="isCautious">
+    /// Takes no point past the lowest one unless the co-content is certain to be lower there than at the start. Kinks can
+    /// otherwise send the search to and fro; it costs a few more trials.
+    /// </param>
+    private bool Search(bool isCautious)
     {
         const int tries = 60;
         equations.Volts.CopyTo(before, 0);
@@ -243,11 +235,10 @@ internal sealed class OperatingPointSolver
         var at = 1.0;
         for (var i = 0; i < tries; i++)
         {
-            for (var b = 0; b < n; b++)
-                equations.Volts[b] = before[b] + (at * step[b]);
-            equations.Assemble();
+            MoveTo(at);
             var slope = Slope();
-            if (slope <= 0.5 * Math.Abs(first) || IsBalanced())
+            var isLower = slope <= 0 || !isCautious || (low * lowSlope) + ((at - low) * slope) < 0;
+            if ((slope <= 0.5 * Math.Abs(first) && isLower) || IsBalanced())
                 return true;
             if (slope > 0)
                 (high, highSlope) = (at, slope);
@@ -260,6 +251,13 @@ internal sealed class OperatingPointSolver
         }
 
         return false;
+    }
+
+    private void MoveTo(double at)
+    {
+        for (var i = 0; i < n; i++)
+            equations.Volts[i] = before[i] + (at * step[i]);
+        equations.Assemble();
     }
 
     private double Slope()

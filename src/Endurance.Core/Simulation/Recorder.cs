@@ -20,6 +20,7 @@ internal sealed class Recorder
     private readonly double[] batteryHighest;
     private readonly double[] batteryLowest;
     private readonly double[] batteryLeast;
+    private readonly double[] batteryCirculating;
     private readonly double[] feedStart;
     private readonly double[] feedHighest;
     private readonly double[] feedLowest;
@@ -46,6 +47,7 @@ internal sealed class Recorder
         batteryLowest = new double[network.Batteries.Length];
         batteryLeast = new double[network.Batteries.Length];
         Array.Fill(batteryLeast, double.PositiveInfinity);
+        batteryCirculating = new double[network.Batteries.Length];
         feedStart = new double[network.Feeds.Length];
         feedHighest = new double[network.Feeds.Length];
         feedLowest = new double[network.Feeds.Length];
@@ -79,6 +81,7 @@ internal sealed class Recorder
         var equations = solver.Equations;
         for (var i = 0; i < busLowest.Length; i++)
             busLowest[i] = Math.Min(busLowest[i], solver.Volts[i]);
+        var anyAlternator = run.AnyAlternator();
         for (var i = 0; i < batteryHighest.Length; i++)
         {
             var amperes = equations.BatteryAmperes[i];
@@ -86,6 +89,8 @@ internal sealed class Recorder
             batteryLowest[i] = Math.Min(batteryLowest[i], amperes);
             if (amperes >= network.Batteries[i].LowestCurrent)
                 batteryLeast[i] = Math.Min(batteryLeast[i], amperes);
+            if (!anyAlternator)
+                batteryCirculating[i] = Math.Min(batteryCirculating[i], amperes);
         }
 
         for (var i = 0; i < feedStart.Length; i++)
@@ -183,6 +188,7 @@ internal sealed class Recorder
         StartCurrent = Current.FromAmperes(batteryStart[i]),
         HighestCurrent = Current.FromAmperes(batteryHighest[i]),
         LowestCurrent = Current.FromAmperes(batteryLowest[i]),
+        CirculatingCurrent = Current.FromAmperes(-batteryCirculating[i]),
         LowestDischarge = double.IsInfinity(batteryLeast[i]) ? null : Current.FromAmperes(batteryLeast[i]),
     };
 

@@ -170,6 +170,12 @@ internal sealed class RunState
                 return true;
         }
 
+        return AnyAlternator();
+    }
+
+    /// <summary>Whether any alternator generates.</summary>
+    public bool AnyAlternator()
+    {
         for (var i = 0; i < network.Alternators.Length; i++)
         {
             if (Generates(i))

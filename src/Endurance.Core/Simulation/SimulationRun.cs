@@ -34,6 +34,7 @@ internal sealed class SimulationRun
     private readonly Heats heats;
     private readonly GuardSet guards;
     private readonly DormandPrince method;
+    private readonly double longestStep;
     private readonly EventLocator locator;
     private readonly Settlement settlement;
     private readonly Recorder recorder;
@@ -64,6 +65,7 @@ internal sealed class SimulationRun
         guards = new GuardSet(network, run, watches, solver, heats);
         system = new RunSystem(network, run, layout, solver, guards);
         method = new DormandPrince(layout.Size, layout.Scales);
+        longestStep = DormandPrince.StableStep * network.Batteries.Select(battery => battery.ShortestTime).DefaultIfEmpty(double.PositiveInfinity).Min();
         locator = new EventLocator(method, system, guards, heats, layout.Size);
         settlement = new Settlement(network, run, system, solver, guards, heats, watches, journal);
         recorder = new Recorder(network, run, solver, layout, watches, journal);
@@ -92,7 +94,7 @@ internal sealed class SimulationRun
     public void Advance()
     {
         var limit = clock.NextDue(t) - t;
-        var h = Math.Min(Math.Min(suggested, limit), ToNextKnot());
+        var h = Math.Min(Math.Min(suggested, longestStep), Math.Min(limit, ToNextKnot()));
         system.StagesDue = 0;
         system.Stage = 0;
         var error = method.TryStep(system, t, y, h, options.Tolerance);

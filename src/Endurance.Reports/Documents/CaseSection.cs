@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Endurance.Components;
 using Endurance.Findings;
 using Endurance.Quantities;
 using Endurance.Scenarios;
@@ -17,6 +18,7 @@ internal static class CaseSection
     [
         new ReportHeading($"Case {result.Name}"),
         Events(result),
+        .. BothModels(scenario, result),
         .. Requirements(scenario.Horizon, result),
         Loads(scenario, result),
         Buses(scenario.Horizon, result),
@@ -35,6 +37,23 @@ internal static class CaseSection
         yield return Row(CellText.Minutes(told.Event.Time), told.Event.What);
         if (told.More > 0)
             yield return Row("", $"(the same {RoundedNumber.Short(told.More, 0)} times more, the last at {CellText.Minutes(told.Last)} min)");
+    }
+
+    /// <summary>Both answers, where a battery's current changes so much that the capacity models differ.</summary>
+    private static ImmutableArray<ReportBlock> BothModels(Scenario scenario, CaseResult result)
+    {
+        if (result.Kinetic is not { } kinetic || result.Peukert is not { } peukert)
+            return [];
+        var isKinetic = scenario.Batteries.Any(battery => battery.CapacityModel == CapacityModel.Kinetic);
+        return
+        [
+            new ReportParagraph(
+                $"The current of a battery changes by more than 2:1, and capacity models differ then. Peukert sum: {Words(peukert)}. "
+                + $"Kinetic model, with recovery when the current falls: {Words(kinetic)}. "
+                + $"Neither bounds the other; the tables show the {(isKinetic ? "kinetic model" : "Peukert sum")}."),
+        ];
+
+        string Words(ModelAnswer answer) => $"{answer.LimitedBy ?? "nothing"} lost first, after {CellText.MinutesWithin(answer.Endurance, scenario.Horizon)} min";
     }
 
     private static ImmutableArray<ReportBlock> Requirements(Duration horizon, CaseResult result)
@@ -91,7 +110,7 @@ internal static class CaseSection
         "Batteries",
         [
             new("battery"), new("charge at start", "%"), new("at end", "%"), new("start", "A"), new("highest", "A"),
-            new("out", "Ah"), new("out", "Wh"), new("in", "Ah"), new("exhausted", "min"),
+            new("charging", "A"), new("out", "Ah"), new("out", "Wh"), new("in", "Ah"), new("exhausted", "min"),
         ],
         [.. result.Run.Batteries.Select(battery => Row(
             battery.Name,
@@ -99,6 +118,7 @@ internal static class CaseSection
             CellText.Percent(battery.ChargeEnd),
             CellText.Amperes(battery.StartCurrent),
             CellText.Amperes(battery.HighestCurrent),
+            CellText.Amperes(-battery.LowestCurrent),
             RoundedNumber.Fixed(battery.Delivered.AmpereHours, 2),
             RoundedNumber.Fixed(battery.DeliveredEnergy.WattHours, 1),
             RoundedNumber.Fixed(battery.Received.AmpereHours, 2),

@@ -24,6 +24,14 @@ internal static class AxisScale
         return new PlotAxis(label, unit, bottom, top > bottom ? top : bottom + step, step);
     }
 
+    /// <summary>Holds both ends, which are above zero, on a logarithmic scale.</summary>
+    public static PlotAxis Logarithmic(string label, string unit, double low, double high)
+    {
+        var (bottom, top) = (Math.Log10(low), Math.Log10(high));
+        var margin = Math.Max(top - bottom, 0.1) * Margin;
+        return new PlotAxis(label, unit, bottom - margin, top + margin, 1) { IsLogarithmic = true };
+    }
+
     /// <summary>Holds zero and both ends, with a margin all round, so that a curve along an end can be seen.</summary>
     public static PlotAxis AroundZero(string label, string unit, double low, double high)
     {

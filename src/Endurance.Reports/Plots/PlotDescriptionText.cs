@@ -45,7 +45,7 @@ public static class PlotDescriptionText
         Line(text, $"  bar {Number(bar.Row)} {bar.Label}: {Number(bar.Length)}{(bar.GoesOn ? " and on" : "")} {kind}{required}: {bar.Text}");
     }
 
-    private static string Axis(PlotAxis axis) => $"{axis.Label} ({axis.Unit}) {Number(axis.Low)} to {Number(axis.High)} by {Number(axis.Step)}";
+    private static string Axis(PlotAxis axis) => $"{axis.Label} ({axis.Unit}) {Number(axis.Low)} to {Number(axis.High)} by {Number(axis.Step)}{(axis.IsLogarithmic ? " logarithmic" : "")}";
 
     private static string Point(PlotPoint point) => $"{Number(point.X)},{Number(point.Y)}";
 

@@ -87,6 +87,7 @@ internal sealed class CaseBinder(LoadGroups groups)
         "connect" => ActionVerb.Connect,
         "short" => ActionVerb.Short,
         "break" => ActionVerb.Break,
+        "short_cell" => ActionVerb.ShortCell,
         "idle" => ActionVerb.Idle,
         "cruise" => ActionVerb.Cruise,
         _ => null,

@@ -35,7 +35,7 @@ internal static class ScenarioBinder
             Ambient = ambient,
             Horizon = top.Quantity("horizon") is { } seconds ? Duration.FromSeconds(seconds) : DefaultHorizon,
             Buses = SourceBinder.Buses(top),
-            Batteries = BatteryBinder.Bind(top, ambient, system == SystemVoltage.Volts28 ? 28 : 14),
+            Batteries = new BatteryBinder(system, ambient, loads).Bind(top),
             Alternators = SourceBinder.Alternators(top),
             Feeds = FeedBinder.Bind(top, diodes, ambient),
             Loads = loads,

@@ -14,7 +14,9 @@ internal sealed class DiagnosticList(string file)
     /// <summary>Text that places refer to; set once it is known.</summary>
     public SourceText? Source { get; set; }
 
-    public bool HasErrors => _diagnostics.Exists(diagnostic => diagnostic.Severity == Severity.Error);
+    public int ErrorCount => _diagnostics.Count(diagnostic => diagnostic.Severity == Severity.Error);
+
+    public bool HasErrors => ErrorCount > 0;
 
     public void Error(string code, SourceSpan span, string message, string? expected, string? nearest = null) =>
         Add(Severity.Error, code, span, message, expected, nearest);

@@ -49,7 +49,7 @@ internal static class ScenarioKeys
         Action("connect"),
         Action("short"),
         Action("break"),
-        NotYet("short_cell"),
+        Action("short_cell"),
         Text("select", "a selector and its new position, such as {ignition_source: backup}"),
         Action("idle"),
         Action("cruise"),

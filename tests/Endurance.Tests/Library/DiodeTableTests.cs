@@ -76,7 +76,7 @@ public class DiodeTableTests
         var run = (Scenario() with
         {
             Buses = [Bus("battery_bus"), Bus("bus")],
-            Batteries = [Battery("battery", "battery_bus", 20, 20, 1.15, Table((0, 11), (100, 12.8)), Table((0, 10)))],
+            Batteries = [Battery("battery", "battery_bus", 20, 20, 1.15, Table((0, 11), (100, 12.8)), Table((0, 10), (100, 10)))],
             Feeds = [Feed("feed", "battery_bus", "bus", diode: DiodeTable.Find("ideal_controller_7a")!.Diode)],
             Loads = [Amperes("load", "bus", amperes, 1)],
         }).Run();

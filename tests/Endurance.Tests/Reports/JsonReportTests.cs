@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Endurance.Quantities;
 using Endurance.Reports;
+using Endurance.Studies.FailureCases;
 
 namespace Endurance.Tests.Reports;
 
@@ -41,6 +42,22 @@ public sealed class JsonReportTests
         Assert.Equal(JsonValueKind.Null, written.GetProperty("endurance_minutes").ValueKind);
         Assert.Equal(JsonValueKind.Null, written.GetProperty("minutes_after_recognition").ValueKind);
         Assert.Equal(JsonValueKind.Null, written.GetProperty("loads")[0].GetProperty("lost_because").ValueKind);
+    }
+
+    [Fact]
+    public void Write_CaseWithTwoCapacityModels_HasTheKineticMinutesBesideTheOthers()
+    {
+        var answered = ReportFixture.Cases[0] with { Kinetic = new ModelAnswer(Duration.FromMinutes(101.25), "com_receive"), Peukert = new ModelAnswer(Duration.FromMinutes(83.21404), "primary_display") };
+        var endless = answered with { Kinetic = new ModelAnswer(null, null) };
+        using var parsed = JsonDocument.Parse(JsonReport.Write("x", [answered, endless, ReportFixture.Cases[0]]));
+        var cases = parsed.RootElement.GetProperty("cases");
+
+        Assert.Equal(101.25, cases[0].GetProperty("endurance_minutes_kinetic").GetDouble());
+        Assert.Equal(JsonValueKind.Null, cases[1].GetProperty("endurance_minutes_kinetic").ValueKind);
+        Assert.False(cases[2].TryGetProperty("endurance_minutes_kinetic", out _));
+        var text = MarkdownReport.Write(FailureCaseReport.Describe(ReportFixture.Scenario, [answered]));
+        Assert.Contains("Peukert sum: primary_display lost first, after 83.2 min.", text, StringComparison.Ordinal);
+        Assert.Contains("com_receive lost first, after 101.3 min.", text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -10,10 +10,10 @@ namespace Endurance.Tests.Simulation;
 /// <summary>A network drawn at random, the same one for the same seed: a tree of feeds with extra loops, sources and loads of every kind.</summary>
 internal static class MeshedNetwork
 {
-    public static Scenario Of(int seed)
+    public static Scenario Of(int seed, int mostBuses = 8)
     {
         var random = new Random(seed);
-        var count = random.Next(1, 9);
+        var count = random.Next(1, mostBuses + 1);
         var network = Scenario() with
         {
             Buses = [.. Enumerable.Range(0, count).Select(i => Bus(Name("bus", i)))],

@@ -51,6 +51,21 @@ public sealed class OperatingPointAgreementTests
         Assert.InRange(undecided, 0, Block / 500);
     }
 
+    [Fact]
+    public void RandomNetwork_OfManyBuses_IsAlwaysAnswered()
+    {
+        for (var seed = 0; seed < Block; seed++)
+        {
+            var scenario = MeshedNetwork.Of(seed, mostBuses: 60);
+            var solver = SolverOf(scenario);
+
+            if (solver.TrySolve())
+                Assert.InRange(Math.Abs(solver.Equations.WorstResidual()), 0, 1e-7);
+            else
+                Assert.Contains(true, solver.CollapsedBuses);
+        }
+    }
+
     private static string? Difference(Fall fall, double[] expected, bool found, double[] actual, List<int> inUse)
     {
         switch (fall)

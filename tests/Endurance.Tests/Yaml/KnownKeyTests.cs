@@ -8,7 +8,8 @@ public class KnownKeyTests
     private static readonly Section[] Sections =
     [
         ScenarioKeys.Scenario, ScenarioKeys.FailureCase, ScenarioKeys.Step, ScenarioKeys.When, ScenarioKeys.Requirement,
-        PartKeys.Battery, PartKeys.Alternator, PartKeys.Bus, PartKeys.Field, LoadKeys.Load, LoadKeys.Breaker, LoadKeys.Input, LoadKeys.Inrush,
+        BatteryKeys.Battery, BatteryKeys.DischargePoint, BatteryKeys.Kinetic, BatteryKeys.Polarisation, BatteryKeys.Protection, 
+        PartKeys.Alternator, PartKeys.Bus, PartKeys.Field, LoadKeys.Load, LoadKeys.Breaker, LoadKeys.Input, LoadKeys.Inrush,
         SupplyKeys.Charger, SupplyKeys.Converter, SupplyKeys.Ground, SupplyKeys.Selector, SupplyKeys.Warning, SupplyKeys.Landing,
         FeedKeys.Diode, FeedKeys.Feed, FeedKeys.Wire, FeedKeys.Contactor, FeedKeys.Switch, FeedKeys.Breaker, FeedKeys.Fuse, FeedKeys.FusibleLink, FeedKeys.Resistor, FeedKeys.Return,
     ];

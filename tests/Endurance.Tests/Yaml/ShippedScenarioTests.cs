@@ -20,7 +20,7 @@ public class ShippedScenarioTests
     }
 
     [Fact]
-    public void Folder_AsShipped_HoldsFiveScenarios() => Assert.Equal(5, Directory.GetFiles(Folders.Scenarios, "*.yaml").Length);
+    public void Folder_AsShipped_HoldsSevenScenarios() => Assert.Equal(7, Directory.GetFiles(Folders.Scenarios, "*.yaml").Length);
 
     [Fact]
     public void Starter_ReadsWithoutDiagnostics()

@@ -28,7 +28,7 @@ internal sealed class ActionTargets
     }
 
     /// <summary>As the file writes it.</summary>
-    public static string Word(ActionVerb verb) => verb.ToString().ToLowerInvariant();
+    public static string Word(ActionVerb verb) => verb == ActionVerb.ShortCell ? "short_cell" : verb.ToString().ToLowerInvariant();
 
     public RuleFinding? FaultOf(TimelineAction action, string path)
     {
@@ -40,12 +40,19 @@ internal sealed class ActionTargets
             return UnknownTarget(path, action.Target, kinds);
         if (!named.Any(part => kinds.Contains(part.Kind, StringComparer.Ordinal)))
             return WrongKind(action, path, named[0].Kind, kinds);
+        if (action.Verb == ActionVerb.ShortCell)
+            return CellFault(action, path);
         if (action.Verb == ActionVerb.Select)
             return PositionFault(action, path);
         if (action.Verb != ActionVerb.Short || FeedNamed(action.Target) is not { Diode: null })
             return null;
         return RuleFinding.Error("no-diode-to-short", path, action.Target, $"the feed `{action.Target}` has no diode that could fail short", "a feed with a diode");
     }
+
+    private RuleFinding? CellFault(TimelineAction action, string path) =>
+        _scenario.Batteries.First(battery => string.Equals(battery.Name, action.Target, StringComparison.Ordinal)).Cells is null
+            ? RuleFinding.Error("cells-unknown", path, action.Target, $"how many cells `{action.Target}` has is not known, so none can be shorted", "`cells` or a `chemistry` at the battery, such as `cells: 6`")
+            : null;
 
     private RuleFinding? PositionFault(TimelineAction action, string path)
     {
@@ -62,6 +69,7 @@ internal sealed class ActionTargets
         ActionVerb.Stop or ActionVerb.Start or ActionVerb.Idle or ActionVerb.Cruise => ["engine"],
         ActionVerb.Shed or ActionVerb.Connect => ["load", "alternator", "charger"],
         ActionVerb.Select => ["selector"],
+        ActionVerb.ShortCell => ["battery"],
         _ => ["feed"],
     };
 
@@ -76,6 +84,7 @@ internal sealed class ActionTargets
         var hint = (action.Verb, kind) switch
         {
             (ActionVerb.Fail, "feed") => "; to fail a feed use `break`, or `short` for its diode",
+            (ActionVerb.Short, "battery") => "; a cell of a battery fails with `short_cell`",
             (ActionVerb.Fail, "load") => "; to switch a load off use `shed`",
             (ActionVerb.Fail, "selector") or (ActionVerb.Open or ActionVerb.Close, "selector") => "; a selector is turned with `select`",
             (ActionVerb.Open or ActionVerb.Close, "charger") => "; a charger has `shed` and `connect`",

@@ -6,6 +6,9 @@ namespace Endurance.Simulation.Events;
 /// <summary>Carries out the actions of a step on a run's state.</summary>
 internal sealed class Actions
 {
+    /// <summary>Share left when every cell is shorted: the links between the cells, which keep the network solvable.</summary>
+    private const double LeastWholeCells = 0.01;
+
     private readonly CompiledNetwork network;
     private readonly RunState run;
     private readonly Watches watches;
@@ -40,7 +43,7 @@ internal sealed class Actions
         switch (action.Kind)
         {
             case TargetKind.Battery when action.Verb == ActionVerb.ShortCell:
-                run.WholeCells[action.Index] = Math.Max(0, run.WholeCells[action.Index] - (1.0 / network.Batteries[action.Index].Cells));
+                run.WholeCells[action.Index] = Math.Max(LeastWholeCells, run.WholeCells[action.Index] - (1.0 / network.Batteries[action.Index].Cells));
                 break;
             case TargetKind.Battery when action.Verb == ActionVerb.Restore:
                 run.BatteryFailed[action.Index] = false;

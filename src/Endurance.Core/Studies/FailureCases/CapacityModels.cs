@@ -36,10 +36,11 @@ internal sealed class CapacityModels
             return judged;
         var run = other.Value.Simulator.Run(failureCase, options with { SampleInterval = null }, cancellation);
         var second = Judgement.Of(other.Value.Scenario, failureCase, run);
-        var kinetic = isKinetic ? judged : second;
+        var (kinetic, peukert) = isKinetic ? (judged, second) : (second, judged);
         return judged with
         {
-            Kinetic = new KineticAnswer(kinetic.Endurance, kinetic.LimitedBy),
+            Kinetic = new ModelAnswer(kinetic.Endurance, kinetic.LimitedBy),
+            Peukert = new ModelAnswer(peukert.Endurance, peukert.LimitedBy),
             Findings = [.. judged.Findings, .. Disagreements(judged, second)],
         };
     }

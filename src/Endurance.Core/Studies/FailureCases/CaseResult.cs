@@ -23,8 +23,11 @@ public sealed record CaseResult
 
     public required ImmutableArray<RequirementResult> Requirements { get; init; }
 
-    /// <summary>The same by the kinetic capacity model; <see langword="null"/> where no battery's current changes by more than 2:1, so that both models agree closely.</summary>
-    public KineticAnswer? Kinetic { get; init; }
+    /// <summary>The answer by the kinetic capacity model; <see langword="null"/> where no battery's current changes by more than 2:1, so that both models agree closely.</summary>
+    public ModelAnswer? Kinetic { get; init; }
+
+    /// <summary>The answer by the Peukert sum; present together with <see cref="Kinetic"/>.</summary>
+    public ModelAnswer? Peukert { get; init; }
 
     public required SimulationResult Run { get; init; }
 

@@ -22,16 +22,8 @@ public static class FailureCaseStudy
         var simulator = new Simulator(scenario);
         var models = new CapacityModels(scenario);
         var results = new CaseResult[cases.Length];
-        try
-        {
-            Parallel.For(0, cases.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
-                results[i] = models.Compare(RunCase(scenario, simulator, cases[i], options, cancellation), cases[i], options, cancellation));
-        }
-        catch (AggregateException failures)
-        {
-            System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(failures.InnerExceptions[0]);
-        }
-
+        StudyLoop.For(cases.Length, cancellation, i =>
+            results[i] = models.Compare(RunCase(scenario, simulator, cases[i], options, cancellation), cases[i], options, cancellation));
         return [.. results];
     }
 

@@ -34,8 +34,20 @@ internal sealed record PanelFrame(PlotPanel Panel, float Left, float Top, float 
     /// <summary>Labelled values of an axis.</summary>
     public static IEnumerable<double> Ticks(PlotAxis axis)
     {
+        if (axis.IsLogarithmic)
+            return LogarithmicTicks(axis);
         var first = (int)Math.Ceiling((axis.Low / axis.Step) - 1e-9);
         var last = (int)Math.Floor((axis.High / axis.Step) + 1e-9);
         return Enumerable.Range(first, last - first + 1).Select(i => i * axis.Step);
     }
+
+    /// <summary>The number at a tick.</summary>
+    public static string TickText(PlotAxis axis, double tick) => RoundedNumber.Short(axis.IsLogarithmic ? Math.Pow(10, tick) : tick, 3);
+
+    private static IEnumerable<double> LogarithmicTicks(PlotAxis axis) =>
+        from power in Enumerable.Range((int)Math.Floor(axis.Low), (int)Math.Ceiling(axis.High) - (int)Math.Floor(axis.Low) + 1)
+        from factor in (double[])[1, 2, 5]
+        let tick = power + Math.Log10(factor)
+        where tick >= axis.Low && tick <= axis.High
+        select tick;
 }

@@ -74,7 +74,7 @@ internal static class PanelPainter
         {
             var x = frame.X(tick);
             canvas.DrawLine(x, frame.Bottom, x, frame.Bottom + TickLength, ink);
-            letters.Draw(canvas, RoundedNumber.Short(tick, 3), x, frame.Bottom + 20, 0.5f);
+            letters.Draw(canvas, PanelFrame.TickText(frame.Panel.X, tick), x, frame.Bottom + 20, 0.5f);
         }
 
         if (frame.HasAxisLabel)
@@ -87,7 +87,7 @@ internal static class PanelPainter
         {
             var y = frame.Y(tick);
             canvas.DrawLine(frame.Left - TickLength, y, frame.Left, y, ink);
-            letters.Draw(canvas, RoundedNumber.Short(tick, 3), frame.Left - 9, y + 4.5f, 1);
+            letters.Draw(canvas, PanelFrame.TickText(axis, tick), frame.Left - 9, y + 4.5f, 1);
         }
 
         canvas.Save();

@@ -2,7 +2,7 @@ using Endurance.Quantities;
 
 namespace Endurance.Studies.FailureCases;
 
-/// <summary>Endurance of a case when every battery that can be is modelled by two wells.</summary>
+/// <summary>Endurance of a case by one capacity model.</summary>
 /// <param name="Endurance"><see langword="null"/>: nothing is lost within the horizon.</param>
 /// <param name="LimitedBy">What is lost first; <see langword="null"/> when nothing is.</param>
-public sealed record KineticAnswer(Duration? Endurance, string? LimitedBy);
+public sealed record ModelAnswer(Duration? Endurance, string? LimitedBy);

@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using Endurance.Cli.Arguments;
+using Endurance.Cli.Output;
+using Endurance.Components;
+using Endurance.Reports;
+using Endurance.Reports.Plots;
+using Endurance.Scenarios;
+using Endurance.Simulation;
+using Endurance.Studies.BatteryCurves;
+using Endurance.Yaml;
+
+namespace Endurance.Cli.Commands;
+
+/// <summary><c>endurance battery FILE</c>: minutes over current of a scenario's batteries.</summary>
+internal static class BatteryCommand
+{
+    public static Command Create(Screen screen)
+    {
+        var options = new BatteryOptions();
+        var command = new Command("battery", "Tells how long the batteries of a scenario last at constant currents.");
+        options.AddTo(command);
+        command.SetAction((parse, cancellation) =>
+        {
+            var writers = parse.InvocationConfiguration;
+            return Task.FromResult(Execute(options.Read(parse), writers.Output, writers.Error, screen, cancellation));
+        });
+        return command;
+    }
+
+    private static int Execute(BatteryRequest request, TextWriter output, TextWriter error, Screen screen, CancellationToken cancellation)
+    {
+        var read = ScenarioReader.ReadFile(request.File);
+        ScenarioFile.WriteDiagnostics(read.Diagnostics, error);
+        if (read.Scenario is not { } scenario)
+            return ExitCode.Usage;
+        if (Refusal(request, scenario) is { } refusal)
+        {
+            error.WriteLine($"endurance: {refusal}");
+            return ExitCode.Usage;
+        }
+
+        try
+        {
+            ImmutableArray<BatteryCurve> curves = [.. Selected(request, scenario).Select(battery => BatteryCurveStudy.Run(scenario, battery, request.Options, cancellation))];
+            WriteFolder(request, scenario, curves, error, cancellation);
+            if (request.Format == ResultFormat.Json)
+                output.Write(BatteryCurveJson.Write(curves[0]));
+            else
+                ResultFormat.Write(request.Format, BatteryCurveReport.Describe(scenario, curves), screen, output);
+            return ExitCode.Met;
+        }
+        catch (Exception exception) when (exception is ChatteringException or OutputException)
+        {
+            error.WriteLine($"endurance: {exception.Message}");
+            return ExitCode.Usage;
+        }
+    }
+
+    private static string? Refusal(BatteryRequest request, Scenario scenario)
+    {
+        var names = scenario.Batteries.Select(battery => battery.Name).ToList();
+        if (names.Count == 0)
+            return $"{request.File} has no battery.";
+        if (request.Battery is { } name && !names.Contains(name, StringComparer.Ordinal))
+            return $"--battery: there is no battery '{name}'.{NearestWord.Hint(name, names)} The batteries are: {string.Join(", ", names)}.";
+        return request.Format == ResultFormat.Json && request.Battery is null && names.Count > 1
+            ? $"--format json is about one battery; choose it with --battery. The batteries are: {string.Join(", ", names)}."
+            : null;
+    }
+
+    private static IEnumerable<Battery> Selected(BatteryRequest request, Scenario scenario) =>
+        scenario.Batteries.Where(battery => request.Battery is null || string.Equals(battery.Name, request.Battery, StringComparison.Ordinal));
+
+    private static void WriteFolder(BatteryRequest request, Scenario scenario, ImmutableArray<BatteryCurve> curves, TextWriter error, CancellationToken cancellation)
+    {
+        if (request.OutputFolder is not { } folder)
+            return;
+        var taken = new HashSet<string>(StringComparer.Ordinal);
+        ImmutableArray<OutputFile> files =
+        [
+            .. curves.SelectMany(curve => OutputFile.OfPlot(FileStem.Unique($"battery-{FileStem.Of(curve.Battery.Name)}", taken), BatteryCurvePlot.Describe(scenario.Title, curve))),
+        ];
+        OutputFolder.Write(folder, files, request.IsForced, cancellation);
+        error.WriteLine($"wrote {files.Length} files to {folder}");
+    }
+}

@@ -1,0 +1,33 @@
+using System.CommandLine;
+using Endurance.Cli.Arguments;
+using Endurance.Reports;
+
+namespace Endurance.Cli.Commands;
+
+/// <summary><c>endurance parts</c>: the built-in reference data with its sources.</summary>
+internal static class PartsCommand
+{
+    private static readonly string[] Formats = [ResultFormat.Table, ResultFormat.Markdown, ResultFormat.Json];
+
+    public static Command Create(Screen screen)
+    {
+        var format = new Option<string>("--format")
+        {
+            Description = $"How the list is written: {string.Join(", ", Formats)}. Default: {ResultFormat.Table}.",
+            HelpName = "FORMAT",
+            CustomParser = Choice.Of("--format", Formats),
+        };
+        var command = new Command("parts", "Lists the built-in reference data, each value with its source.") { format };
+        command.SetAction((parse, _) =>
+        {
+            var output = parse.InvocationConfiguration.Output;
+            var chosen = parse.GetValue(format) ?? ResultFormat.Table;
+            if (chosen == ResultFormat.Json)
+                output.Write(PartsJson.Write());
+            else
+                ResultFormat.Write(chosen, PartsReport.Describe(), screen, output);
+            return Task.FromResult(ExitCode.Met);
+        });
+        return command;
+    }
+}

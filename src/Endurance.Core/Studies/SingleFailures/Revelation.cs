@@ -1,0 +1,64 @@
+using Endurance.Scenarios;
+using Endurance.Simulation;
+
+namespace Endurance.Studies.SingleFailures;
+
+/// <summary>Whether a failure would be noticed before it matters.</summary>
+internal static class Revelation
+{
+    /// <summary>Minutes of normal operation within which a loss counts as noticed.</summary>
+    private const double Attention = 10;
+
+    /// <summary>Volts of change at a bus with loads that a voltmeter shows to an eye that is not looking for it (common practice, no source).</summary>
+    private const double Visible = 0.5;
+
+    /// <summary>What shows the failure while nothing else has failed, or else the ground test that does.</summary>
+    public static (string By, bool IsHidden) Of(
+        Scenario scenario, SimulationResult normal, PartFailure[] failures, SimulationOptions options, CancellationToken cancellation)
+    {
+        var acting = failures.Where(failure => failure.Case is null).ToArray();
+        if (acting.Length == 0)
+            return ("practice of the procedure", true);
+        var (failed, changed) = SingleFailureStudy.Apply(scenario, new FailureCase { Name = SingleFailureStudy.OnItsOwn }, acting);
+        var horizon = Quantities.Duration.FromMinutes(Attention);
+        var run = new Simulator(failed with { Horizon = failed.Horizon < horizon ? failed.Horizon : horizon }).Run(changed, options, cancellation);
+        return Shown(scenario, normal, run) is { } by ? (by, false) : (string.Join("; ", acting.Select(GroundTest).Distinct()), true);
+    }
+
+    private static string? Shown(Scenario scenario, SimulationResult normal, SimulationResult run)
+    {
+        foreach (var (before, after) in normal.Loads.Zip(run.Loads))
+        {
+            if (after.TimePowered is { Minutes: < Attention } && before.TimePowered is not { Minutes: < Attention })
+                return $"{after.Name} stops";
+        }
+
+        if (run.Events.FirstOrDefault(happened => happened.Kind == EventKind.Warning) is { } warning)
+            return $"{warning.Part} comes on";
+        foreach (var (before, after) in normal.Buses.Zip(run.Buses))
+        {
+            if (scenario.Loads.Any(load => string.Equals(load.Bus, after.Name, StringComparison.Ordinal))
+                && Math.Abs((after.StartVoltage - before.StartVoltage).Volts) >= Visible)
+            {
+                return FormattableString.Invariant($"voltmeter on {after.Name}: {after.StartVoltage.Volts:F1} V for {before.StartVoltage.Volts:F1} V");
+            }
+        }
+
+        return run.Events.FirstOrDefault(happened => happened.Kind == EventKind.Tripped)?.What;
+    }
+
+    private static string GroundTest(PartFailure failure) => "ground test: " + failure.Mode switch
+    {
+        FailureMode.BatteryOpen => $"run the loads on {failure.Part} alone",
+        FailureMode.ShortedCell => $"rest voltage of {failure.Part}",
+        FailureMode.BatteryFlat => $"rest voltage of {failure.Part} before flight",
+        FailureMode.DiodeOpen or FailureMode.WireOpen or FailureMode.ProtectionOpen or FailureMode.StuckOpen =>
+            $"feed the far side through {failure.Part} alone: it must carry the load",
+        FailureMode.DiodeShort => $"power the far side of {failure.Part} with its source off: nothing must come back",
+        FailureMode.StuckClosed => $"open {failure.Part} with the far side unpowered: its voltage must go",
+        FailureMode.SourceOff or FailureMode.OverVoltage => $"voltage of {failure.Part} with the engine running",
+        FailureMode.ChargerOff => $"output current of {failure.Part} into a part-charged battery",
+        FailureMode.WarningSilent => $"lower the sensed voltage until {failure.Part} comes on",
+        _ => $"insulation of {failure.Part}",
+    };
+}

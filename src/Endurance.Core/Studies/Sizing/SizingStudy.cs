@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using Endurance.Components;
+using Endurance.Quantities;
+using Endurance.Scenarios;
+using Endurance.Simulation;
+using Endurance.Studies.Adjustment;
+
+namespace Endurance.Studies.Sizing;
+
+/// <summary>How large a battery must be, and how far other things may go before a requirement fails.</summary>
+public static class SizingStudy
+{
+    private const int ScanPoints = 25;
+
+    /// <summary>Smallest rated capacity of a battery that meets every requirement in every case, in coulombs.</summary>
+    /// <param name="scenario">With at least one requirement.</param>
+    /// <param name="battery">Name of the battery.</param>
+    /// <param name="keepResistance">Whether the resistance stays as it is; otherwise it falls as the capacity grows.</param>
+    /// <param name="options">Numerical settings.</param>
+    /// <param name="cancellation">Stops the study.</param>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static LimitResult Capacity(
+        Scenario scenario, string battery, bool keepResistance, SimulationOptions options, CancellationToken cancellation = default)
+    {
+        const double smallest = 0.05, largest = 20;
+        var i = scenario.Batteries.Index().First(item => string.Equals(item.Item.Name, battery, StringComparison.Ordinal)).Index;
+        var now = scenario.Batteries[i].RatedCapacity.Coulombs;
+        Scenario With(double coulombs) => scenario with
+        {
+            Batteries = scenario.Batteries.SetItem(i, Sized(scenario.Batteries[i], Charge.FromCoulombs(coulombs), keepResistance)),
+        };
+        return LimitSearch.Run(Geometric(smallest * now, largest * now), smallestThatPasses: true, With, options, cancellation);
+    }
+
+    /// <summary>The trial of each battery on offer in place of one of the scenario's, in the order of the offer.</summary>
+    public static ImmutableArray<Trial> Offers(Scenario scenario, string battery, SimulationOptions options, CancellationToken cancellation = default)
+    {
+        var i = scenario.Batteries.Index().First(item => string.Equals(item.Item.Name, battery, StringComparison.Ordinal)).Index;
+        var trials = new Trial[scenario.BatteriesOnOffer.Length];
+        StudyLoop.For(trials.Length, cancellation, o =>
+        {
+            var offer = scenario.BatteriesOnOffer[o];
+            var sized = Sized(scenario.Batteries[i], offer.Capacity, keepResistance: false) with { Rate = offer.Rate };
+            trials[o] = Trials.Of(scenario with { Batteries = scenario.Batteries.SetItem(i, sized) }, offer.Capacity.Coulombs, options, cancellation);
+        });
+        return [.. trials];
+    }
+
+    /// <summary>Most amperes of a further constant-current load on a bus.</summary>
+    public static LimitResult ExtraLoad(Scenario scenario, string bus, SimulationOptions options, CancellationToken cancellation = default)
+    {
+        const double most = 200;
+        Scenario With(double amperes) => amperes <= 0 ? scenario : scenario with
+        {
+            Loads = scenario.Loads.Add(new Load { Name = "extra load", Bus = bus, Demand = new ConstantCurrent(Current.FromAmperes(amperes)) }),
+        };
+        return LimitSearch.Run([0, .. Geometric(0.02, most)], smallestThatPasses: false, With, options, cancellation);
+    }
+
+    /// <summary>Most seconds by which everything the pilot does may come later than written.</summary>
+    public static LimitResult Delay(Scenario scenario, SimulationOptions options, CancellationToken cancellation = default) =>
+        LimitSearch.Run(Later(scenario), smallestThatPasses: false, seconds => Recognition.Later(scenario, seconds), options, cancellation);
+
+    /// <summary>Most seconds by which every shedding may come later than written.</summary>
+    public static LimitResult ShedTime(Scenario scenario, SimulationOptions options, CancellationToken cancellation = default) =>
+        LimitSearch.Run(Later(scenario), smallestThatPasses: false, seconds => Recognition.ShedLater(scenario, seconds), options, cancellation);
+
+    /// <summary>Lowest health of a battery, as a fraction: when to replace it.</summary>
+    public static LimitResult Health(Scenario scenario, string battery, SimulationOptions options, CancellationToken cancellation = default)
+    {
+        var health = AdjustableQuantities.Find(scenario, battery + ".health")!;
+        ImmutableArray<double> values = [.. Enumerable.Range(1, ScanPoints).Select(step => (double)step / ScanPoints)];
+        return LimitSearch.Run(values, smallestThatPasses: true, value => health.Set(scenario, value), options, cancellation);
+    }
+
+    private static Battery Sized(Battery battery, Charge capacity, bool keepResistance)
+    {
+        var sized = BatteryQuantities.Resized(battery, capacity);
+        return keepResistance ? sized with { Resistance = battery.Resistance, Polarisation = battery.Polarisation } : sized;
+    }
+
+    private static ImmutableArray<double> Later(Scenario scenario) =>
+        [.. Enumerable.Range(0, ScanPoints).Select(step => scenario.Horizon.Seconds * step / (ScanPoints - 1))];
+
+    private static ImmutableArray<double> Geometric(double low, double high) =>
+        [.. Enumerable.Range(0, ScanPoints).Select(step => low * Math.Pow(high / low, (double)step / (ScanPoints - 1)))];
+}

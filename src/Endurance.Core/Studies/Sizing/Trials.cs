@@ -1,0 +1,34 @@
+using Endurance.Scenarios;
+using Endurance.Simulation;
+using Endurance.Studies.FailureCases;
+
+namespace Endurance.Studies.Sizing;
+
+/// <summary>Runs every case of a scenario and says how near it is to failing a requirement.</summary>
+internal static class Trials
+{
+    public static Trial Of(Scenario scenario, double value, SimulationOptions options, CancellationToken cancellation)
+    {
+        var simulator = new Simulator(scenario);
+        var passes = true;
+        var worst = double.PositiveInfinity;
+        CaseResult? deciding = null;
+        RequirementResult? decidingRequirement = null;
+        foreach (var failureCase in scenario.FailureCases)
+        {
+            var judged = Judgement.Of(scenario, failureCase, simulator.Run(failureCase, options, cancellation));
+            deciding ??= judged;
+            foreach (var requirement in judged.Requirements)
+            {
+                passes &= requirement.Verdict == Verdict.Pass;
+                var margin = requirement.Endurance is { } lasts ? lasts / requirement.Requirement.Endure : double.PositiveInfinity;
+                if (margin >= worst)
+                    continue;
+                worst = margin;
+                (deciding, decidingRequirement) = (judged, requirement);
+            }
+        }
+
+        return new Trial(value, passes, worst, decidingRequirement?.Endurance, deciding?.Name ?? "", decidingRequirement?.LimitedBy);
+    }
+}

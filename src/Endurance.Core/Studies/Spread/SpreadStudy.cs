@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using Endurance.Scenarios;
+using Endurance.Simulation;
+using Endurance.Studies.Adjustment;
+using Endurance.Studies.FailureCases;
+
+namespace Endurance.Studies.Spread;
+
+/// <summary>Draws scenarios within the tolerances and runs every failure case of each.</summary>
+public static class SpreadStudy
+{
+    /// <summary>One result a case, in the order of the scenario; the same for the same seed, whatever the number of threads.</summary>
+    /// <exception cref="ArgumentException">A tolerance names a quantity that the scenario does not have.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static ImmutableArray<SpreadCase> Run(Scenario scenario, SpreadOptions options, CancellationToken cancellation = default)
+    {
+        var quantities = scenario.Tolerances.Select(tolerance => Quantity(scenario, tolerance)).ToArray();
+        var points = LatinHypercube.Draw(options.Samples, quantities.Length, options.Seed);
+        var outcomes = new (double Seconds, bool[] Met)[options.Samples][];
+        var done = 0;
+        StudyLoop.For(options.Samples, cancellation, i =>
+        {
+            var drawn = scenario;
+            for (var d = 0; d < quantities.Length; d++)
+                drawn = quantities[d].Set(drawn, scenario.Tolerances[d].Distribution.Quantile(points[i][d]));
+            outcomes[i] = RunAll(drawn, options.Simulation, cancellation);
+            options.Progress?.Invoke(Interlocked.Increment(ref done));
+        });
+        return [.. scenario.FailureCases.Select((one, c) => Collect(scenario, one, [.. outcomes.Select(sample => sample[c])]))];
+    }
+
+    private static AdjustableQuantity Quantity(Scenario scenario, Tolerance tolerance) =>
+        AdjustableQuantities.Find(scenario, tolerance.Quantity)
+        ?? throw new ArgumentException($"The scenario has no quantity {tolerance.Quantity}.", nameof(tolerance));
+
+    private static (double Seconds, bool[] Met)[] RunAll(Scenario drawn, SimulationOptions options, CancellationToken cancellation)
+    {
+        var simulator = new Simulator(drawn);
+        var results = new (double, bool[])[drawn.FailureCases.Length];
+        for (var c = 0; c < results.Length; c++)
+        {
+            var judged = Judgement.Of(drawn, drawn.FailureCases[c], simulator.Run(drawn.FailureCases[c], options, cancellation));
+            results[c] = (judged.Endurance?.Seconds ?? double.PositiveInfinity, [.. judged.Requirements.Select(one => one.Verdict == Verdict.Pass)]);
+        }
+
+        return results;
+    }
+
+    private static SpreadCase Collect(Scenario scenario, FailureCase failureCase, (double Seconds, bool[] Met)[] samples)
+    {
+        var requirements = scenario.Requirements.Where(requirement => requirement.AppliesTo(failureCase));
+        return new SpreadCase
+        {
+            Name = failureCase.Name,
+            Seconds = [.. samples.Select(sample => sample.Seconds).Order()],
+            Requirements = [.. requirements.Select((requirement, r) =>
+            {
+                var met = samples.Count(sample => sample.Met[r]);
+                return new SpreadRequirement(requirement, met, (double)met / samples.Length, WilsonInterval.Of(met, samples.Length));
+            })],
+        };
+    }
+}

@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using Endurance.Components;
+using Endurance.Library;
+using Endurance.Numerics;
+
+namespace Endurance.Reports;
+
+/// <summary>The built-in reference data with its sources.</summary>
+public static class PartsReport
+{
+    /// <summary>Chemistries, wires and diodes, a table each.</summary>
+    public static ReportDocument Describe() => new(
+        "Built-in reference data",
+        [
+            new ReportParagraph("What a scenario may leave out is taken from here, and the report of every run lists it under assumptions. A value typed in the scenario wins."),
+            new ReportHeading("Chemistries, for a 12 V battery"),
+            .. ChemistryTable.All.Select(Chemistry),
+            new ReportHeading("Wires"),
+            new ReportTable(
+                "Stranded, tin-plated copper aircraft wire",
+                [new("gauge"), new("greatest resistance at 20 degC", "ohm/1000 ft"), new("source")],
+                [.. WireTable.Rows.Select(row => Row(row.Gauge.ToString(), RoundedNumber.Short(row.OhmsPerThousandFeet, 3), row.Source))]),
+            new ReportHeading("Diodes"),
+            new ReportTable(
+                "Parameters of a junction diode that the scenario does not give",
+                [new("kind"), new("ideality"), new("energy gap"), new("xti"), new("source")],
+                [.. Diodes.Select(diode => Row(
+                    diode.Kind,
+                    RoundedNumber.Short(diode.Values.Ideality, 3),
+                    $"{RoundedNumber.Short(diode.Values.EnergyGap, 3)} eV",
+                    RoundedNumber.Short(diode.Values.SaturationExponent, 3),
+                    DiodeDefaults.Source))]),
+        ]);
+
+    /// <summary>Kinds as a scenario writes them.</summary>
+    internal static ImmutableArray<(string Kind, DiodeDefaults Values)> Diodes { get; } =
+        [("silicon", DiodeDefaults.For(SemiconductorKind.Silicon)), ("schottky", DiodeDefaults.For(SemiconductorKind.Schottky))];
+
+    /// <summary>Every value of a chemistry: what it is, the value in words, its source.</summary>
+    internal static ImmutableArray<(string Name, string Value, string Source)> Values(ChemistryValues values) =>
+    [
+        ("cells in series", RoundedNumber.Short(values.Cells.Value, 0), values.Cells.Source),
+        ("EMF over charge", Table(values.Emf.Value, charge => $"{RoundedNumber.Short(charge * 100, 1)} %", volts => $"{RoundedNumber.Short(volts, 3)} V"), values.Emf.Source),
+        ("end of the rated discharge", $"{RoundedNumber.Short(values.EndVoltsPerCell.Value, 3)} V a cell, which with the drop of the rated current replaces the EMF at 0 %", values.EndVoltsPerCell.Source),
+        ("resistance times capacity at 25 degC", Table(values.MilliohmAmpereHours.Value, charge => $"{RoundedNumber.Short(charge * 100, 1)} %", product => $"{RoundedNumber.Short(product, 1)} mohm Ah"), values.MilliohmAmpereHours.Source),
+        ("Peukert exponent", RoundedNumber.Short(values.PeukertExponent.Value, 3), values.PeukertExponent.Source),
+        ("charge efficiency", $"{RoundedNumber.Short(values.ChargeEfficiency.Value * 100, 1)} %", values.ChargeEfficiency.Source),
+        ("charge acceptance", $"{RoundedNumber.Short(values.ChargeAcceptancePerHour.Value, 3)} /h", values.ChargeAcceptancePerHour.Source),
+        ("capacity over temperature", Table(values.CapacityOverTemperature.Value, Celsius, factor => $"{RoundedNumber.Short(factor * 100, 1)} %"), values.CapacityOverTemperature.Source),
+        ("resistance over temperature", Table(values.ResistanceOverTemperature.Value, Celsius, factor => $"x {RoundedNumber.Short(factor, 3)}"), values.ResistanceOverTemperature.Source),
+    ];
+
+    private static ReportTable Chemistry(ChemistryValues values) => new(
+        ChemistryTable.Word(values.Chemistry),
+        [new("what"), new("value"), new("source")],
+        [.. Values(values).Select(entry => Row(entry.Name, entry.Value, entry.Source))]);
+
+    private static string Celsius(double celsius) => $"{RoundedNumber.Short(celsius, 1)} degC";
+
+    private static string Table(PiecewiseLinear table, Func<double, string> x, Func<double, string> y) =>
+        string.Join(", ", table.X.Zip(table.Y, (abscissa, ordinate) => $"{x(abscissa)}: {y(ordinate)}"));
+
+    private static ImmutableArray<ReportCell> Row(params ReadOnlySpan<ReportCell> cells) => [.. cells];
+}

@@ -1,0 +1,38 @@
+using Endurance.Library;
+
+namespace Endurance.Reports;
+
+/// <summary>The built-in reference data for programs: one JSON object.</summary>
+public static class PartsJson
+{
+    private const int Decimals = 6;
+
+    /// <summary>Indented JSON that ends with a line feed; values of a chemistry are words with units.</summary>
+    public static string Write() => JsonText.Write(json =>
+    {
+        JsonText.WriteArray(json, "chemistries", ChemistryTable.All, (chemistry, values) =>
+        {
+            chemistry.WriteString("name", ChemistryTable.Word(values.Chemistry));
+            JsonText.WriteArray(chemistry, "values", PartsReport.Values(values), (entry, value) =>
+            {
+                entry.WriteString("name", value.Name);
+                entry.WriteString("value", value.Value);
+                entry.WriteString("source", value.Source);
+            });
+        });
+        JsonText.WriteArray(json, "wires", WireTable.Rows, (wire, row) =>
+        {
+            wire.WriteString("gauge", row.Gauge.ToString());
+            JsonText.Number(wire, "ohms_per_thousand_feet", row.OhmsPerThousandFeet, Decimals);
+            wire.WriteString("source", row.Source);
+        });
+        JsonText.WriteArray(json, "diodes", PartsReport.Diodes, (diode, kind) =>
+        {
+            diode.WriteString("kind", kind.Kind);
+            JsonText.Number(diode, "ideality", kind.Values.Ideality, Decimals);
+            JsonText.Number(diode, "energy_gap_ev", kind.Values.EnergyGap, Decimals);
+            JsonText.Number(diode, "xti", kind.Values.SaturationExponent, Decimals);
+            diode.WriteString("source", DiodeDefaults.Source);
+        });
+    });
+}

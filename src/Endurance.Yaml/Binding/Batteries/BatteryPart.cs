@@ -1,0 +1,81 @@
+using Endurance.Findings;
+using Endurance.Library;
+using Endurance.Quantities;
+using Endurance.Scenarios;
+using Endurance.Yaml.Diagnostics;
+
+namespace Endurance.Yaml.Binding;
+
+/// <summary>One battery of the file while it is read, with its chemistry and what that is scaled by.</summary>
+internal sealed class BatteryPart
+{
+    private readonly int errorsBefore;
+
+    public BatteryPart(string name, MappingReader reader, SystemVoltage system, Temperature ambient)
+    {
+        Name = name;
+        Reader = reader;
+        errorsBefore = reader.Reading.Diagnostics.ErrorCount;
+        Twelves = system == SystemVoltage.Volts28 ? 2 : 1;
+        Values = ValuesOf(reader);
+        if (!reader.Has("temperature"))
+            reader.Reading.Assume(name, $"battery temperature as ambient, {ambient.Celsius:0.##} degC");
+        Temperature = reader.Temperature("temperature") ?? ambient;
+    }
+
+    public string Name { get; }
+
+    public MappingReader Reader { get; }
+
+    /// <summary>12 V batteries in series that make up the nominal voltage: 1 or 2.</summary>
+    public int Twelves { get; }
+
+    public Voltage NominalVoltage => Voltage.FromVolts(12 * Twelves);
+
+    /// <summary>What the chemistry supplies; <see langword="null"/> without one.</summary>
+    public ChemistryValues? Values { get; }
+
+    public Temperature Temperature { get; }
+
+    /// <summary>Whether something of this battery was refused, so that what follows from it would say nothing new.</summary>
+    public bool HasErrors => Reader.Reading.Diagnostics.ErrorCount > errorsBefore;
+
+    /// <summary>A percentage: as typed, else from the chemistry, else 100 %.</summary>
+    public double Fraction(string key, string what, Sourced<double>? library)
+    {
+        if (Reader.Has(key))
+            return Reader.Quantity(key) ?? 1;
+        if (library is null)
+        {
+            Reader.Reading.Assume(Name, $"{what} 100 %");
+            return 1;
+        }
+
+        Library($"{what} {library.Value * 100:0.#} %", library.Source);
+        return library.Value;
+    }
+
+    public void Library(string text, string source) => Reader.Reading.Assume(Name, text, Origin.Library, source);
+
+    public void Derived(string text) => Reader.Reading.Assume(Name, text, Origin.Derived);
+
+    public void Warn(string code, string key, string message, string? expected) =>
+        Reader.Reading.Diagnostics.Add(Severity.Warning, code, Reader.PlaceOf(key), message, expected);
+
+    private static ChemistryValues? ValuesOf(MappingReader reader)
+    {
+        if (!reader.Has("chemistry"))
+            return null;
+
+        // Any chemistry will do for a faulty one, so that what it would have supplied is not reported missing too.
+        if (reader.Text("chemistry") is not { } word)
+            return ChemistryTable.All[0];
+        var words = ChemistryTable.All.ToDictionary(values => ChemistryTable.Word(values.Chemistry), StringComparer.Ordinal);
+        if (words.TryGetValue(word, out var found))
+            return found;
+        reader.Error("unknown-word", "chemistry", $"`chemistry` is {Quoted.Of(word)}", reader.Known("chemistry").Form, Nearest(word.ToLowerInvariant(), words.Keys));
+        return ChemistryTable.All[0];
+    }
+
+    private static string? Nearest(string word, ICollection<string> words) => words.Contains(word) ? word : NearestName.Find(word, words);
+}

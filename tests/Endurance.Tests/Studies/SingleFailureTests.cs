@@ -1,0 +1,94 @@
+using Endurance.Components;
+using Endurance.Numerics;
+using Endurance.Quantities;
+using Endurance.Scenarios;
+using Endurance.Studies.FailureCases;
+using Endurance.Studies.SingleFailures;
+using static Endurance.Tests.Parts;
+
+namespace Endurance.Tests.Studies;
+
+/// <summary>Two batteries through two diodes into one bus: what every single failure does is known by hand.</summary>
+public sealed class SingleFailureTests
+{
+    /// <summary>2 A of 10 Ah at 1 h without Peukert: 300 min on one battery, 600 on both.</summary>
+    private static Scenario Pair => Scenario(horizonHours: 8) with
+    {
+        Buses = [Bus("bus1"), Bus("bus2"), Bus("bus")],
+        Batteries = [TenAmpereHours("b1", "bus1"), TenAmpereHours("b2", "bus2")],
+        Feeds = [Feed("d1", "bus1", "bus", 1, Schottky(20, 1.05, 6)), Feed("d2", "bus2", "bus", 1, Schottky(20, 1.05, 6))],
+        Loads = [Amperes("display", "bus", 2, 9)],
+        FailureCases = [Case()],
+        Requirements = [new Requirement { Loads = ["display"], Endure = Duration.FromMinutes(400) }],
+    };
+
+    [Theory]
+    [InlineData("b1", "open", 300, true)]
+    [InlineData("b1", "flat", 300, true)]
+    [InlineData("d1", "diode open", 300, true)]
+    [InlineData("d1", "wire open", 300, true)]
+    public void Failure_OfOneOfTwoPaths_LeavesTheOther(string part, string mode, double minutes, bool hidden)
+    {
+        var row = Assert.Single(SingleFailureStudy.Run(Pair, new SingleFailureOptions()), row => Is(row, part, mode) && IsCase(row));
+
+        Assert.Equal(minutes, row.Endurance.Minutes(), 0.5);
+        Assert.Equal(Verdict.Fail, row.Verdict);
+        Assert.Equal(["display"], row.Lost.AsEnumerable());
+        Assert.Equal(hidden, row.IsHidden);
+    }
+
+    [Fact]
+    public void DiodeShort_WithTwoGoodBatteries_LosesNothing()
+    {
+        var row = Assert.Single(SingleFailureStudy.Run(Pair, new SingleFailureOptions()), row => Is(row, "d1", "short") && IsCase(row));
+
+        Assert.Null(row.Endurance);
+        Assert.Equal(Verdict.Pass, row.Verdict);
+        Assert.True(row.IsHidden);
+        Assert.Contains("nothing must come back", row.RevealedBy, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void BusShort_OnTheLoadsOwnBus_IsSeenAtOnce()
+    {
+        var row = Assert.Single(SingleFailureStudy.Run(Pair, new SingleFailureOptions()), row => Is(row, "bus", "short to ground") && IsCase(row));
+
+        Assert.Equal(0, row.Endurance.Minutes(), 1e-6);
+        Assert.False(row.IsHidden);
+        Assert.Equal("display stops", row.RevealedBy);
+    }
+
+    [Fact]
+    public void Pairs_SecondPartOutOfThePath_EqualTheSingleFailure()
+    {
+        var aside = Pair with { Buses = Pair.Buses.Add(Bus("aside")), Feeds = Pair.Feeds.Add(Feed("spare", "bus", "aside", 1)) };
+        var single = Assert.Single(SingleFailureStudy.Run(aside, new SingleFailureOptions()), row => Is(row, "b1", "open") && IsCase(row));
+        var pair = Assert.Single(SingleFailureStudy.Run(aside, new SingleFailureOptions { Pairs = true }), row => Is(row, "b1 + spare", "open + wire open") && IsCase(row));
+
+        Assert.Equal(single.Endurance.Minutes(), pair.Endurance.Minutes(), 1e-4);
+        Assert.Equal(single.Lost.AsEnumerable(), pair.Lost.AsEnumerable());
+    }
+
+    [Fact]
+    public void StepNotDone_LeavesTheStepOutOfItsOwnCaseOnly()
+    {
+        var shed = Pair with
+        {
+            Loads = Pair.Loads.Add(Amperes("heat", "bus", 2) with { IsEssential = false }),
+            FailureCases = [Case(At(1, (ActionVerb.Shed, "heat"))), Case() with { Name = "other" }],
+        };
+        var rows = SingleFailureStudy.Run(shed, new SingleFailureOptions());
+
+        var row = Assert.Single(rows, row => Is(row, "heat", "not done"));
+        Assert.Equal("case", row.Case);
+        Assert.Equal(300, row.Endurance.Minutes(), 0.5);
+    }
+
+    private static bool Is(FailureRow row, string part, string mode) =>
+        string.Equals(row.Part, part, StringComparison.Ordinal) && string.Equals(row.Mode, mode, StringComparison.Ordinal);
+
+    private static bool IsCase(FailureRow row) => string.Equals(row.Case, "case", StringComparison.Ordinal);
+
+    private static Battery TenAmpereHours(string name, string bus) =>
+        Battery(name, bus, 10, 1, 1, PiecewiseLinear.Constant(12), PiecewiseLinear.Constant(5));
+}

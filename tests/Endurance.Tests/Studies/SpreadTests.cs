@@ -1,0 +1,93 @@
+using Endurance.Numerics;
+using Endurance.Quantities;
+using Endurance.Scenarios;
+using Endurance.Studies.Spread;
+using Endurance.Studies.Sweeps;
+using static Endurance.Tests.Parts;
+
+namespace Endurance.Tests.Studies;
+
+public sealed class SpreadTests
+{
+    /// <summary>Health spread evenly from 60 to 100 % at a constant current: the minutes are spread evenly from 60 to 100 % of the new ones.</summary>
+    [Fact]
+    public void Spread_EvenHealth_GivesTheExactMeanAndQuantiles()
+    {
+        const int samples = 400;
+        var scenario = OneLoad() with { Tolerances = [new Tolerance("battery.health", new Uniform(0.6, 1))] };
+        var newMinutes = scenario.Batteries[0].LifetimeAt(Current.FromAmperes(5)).Minutes;
+
+        var spread = SpreadStudy.Run(scenario, new SpreadOptions { Samples = samples, Seed = 7 })[0];
+
+        // One draw in each slice of 0.4/400: the mean is within half a slice over sqrt(400), a quantile within one slice.
+        Assert.Equal(0.8 * newMinutes, spread.Seconds.Average() / 60, 0.0005 * newMinutes);
+        Assert.Equal(0.62 * newMinutes, spread.Quantile(0.05).Minutes(), 0.002 * newMinutes);
+        Assert.Equal(0.80 * newMinutes, spread.Quantile(0.50).Minutes(), 0.002 * newMinutes);
+        Assert.Equal(0.98 * newMinutes, spread.Quantile(0.95).Minutes(), 0.002 * newMinutes);
+    }
+
+    [Fact]
+    public void Spread_RequirementInTheMiddle_IsMetByHalf()
+    {
+        var scenario = OneLoad() with { Tolerances = [new Tolerance("battery.health", new Uniform(0.6, 1))] };
+        var half = scenario.Batteries[0].LifetimeAt(Current.FromAmperes(5)) * 0.8;
+        var required = scenario with { Requirements = [new Requirement { Loads = ["load"], Endure = half }] };
+
+        var met = SpreadStudy.Run(required, new SpreadOptions { Samples = 200, Seed = 3 })[0].Requirements[0];
+
+        Assert.Equal(0.5, met.Share, 0.005);
+        Assert.InRange(0.5, met.Interval.Low, met.Interval.High);
+    }
+
+    [Fact]
+    public void Spread_SameSeed_GivesTheSameNumbers()
+    {
+        var scenario = OneLoad() with
+        {
+            Tolerances = [new Tolerance("battery.health", new Triangular(0.7, 0.8, 0.9)), new Tolerance("loads.draw", new Normal(1, 0.05))],
+        };
+
+        var first = SpreadStudy.Run(scenario, new SpreadOptions { Samples = 50, Seed = 11 })[0];
+        var second = SpreadStudy.Run(scenario, new SpreadOptions { Samples = 50, Seed = 11 })[0];
+        var other = SpreadStudy.Run(scenario, new SpreadOptions { Samples = 50, Seed = 12 })[0];
+
+        Assert.Equal(first.Seconds.AsEnumerable(), second.Seconds.AsEnumerable());
+        Assert.NotEqual(first.Seconds.AsEnumerable(), other.Seconds.AsEnumerable());
+    }
+
+    /// <summary>95 % score intervals, Brown, Cai and DasGupta, Statistical Science 16 (2001) 101 (formula; the figures from memory, unverified): 0 of 10 gives 0 to 0.2775, 5 of 10 gives 0.2366 to 0.7634.</summary>
+    [Theory]
+    [InlineData(0, 10, 0, 0.2775)]
+    [InlineData(5, 10, 0.2366, 0.7634)]
+    [InlineData(10, 10, 0.7225, 1)]
+    public void WilsonInterval_FewTrials_IsTheTabledOne(int successes, int trials, double low, double high)
+    {
+        var interval = WilsonInterval.Of(successes, trials);
+
+        Assert.Equal(low, interval.Low, 1e-4);
+        Assert.Equal(high, interval.High, 1e-4);
+    }
+
+    [Fact]
+    public void Sensitivity_TwoTolerances_MovesTheMinutesByEachAlone()
+    {
+        var scenario = OneLoad() with
+        {
+            Tolerances = [new Tolerance("battery.health", new Uniform(0.8, 1)), new Tolerance("load.current", new Uniform(4, 6))],
+        };
+
+        var rows = SweepStudy.Sensitivity(scenario, new Endurance.Simulation.SimulationOptions());
+
+        Assert.Equal(["battery.health", "load.current"], rows.Select(row => row.Quantity));
+        Assert.True(rows[0].Low.Cases[0].Endurance < rows[0].High.Cases[0].Endurance);
+        Assert.True(rows[1].Low.Cases[0].Endurance > rows[1].High.Cases[0].Endurance);
+    }
+
+    private static Scenario OneLoad() => Scenario(horizonHours: 10) with
+    {
+        Buses = [Bus("bus")],
+        Batteries = [Battery("battery", "bus", 20, 20, 1.2, PiecewiseLinear.Constant(12), PiecewiseLinear.Constant(0.01))],
+        Loads = [Amperes("load", "bus", 5)],
+        FailureCases = [Case()],
+    };
+}
