@@ -30,6 +30,10 @@ public sealed partial class GlossaryTests
     public void Column_OfEveryReport_IsExplained() => Explained(Found(ColumnHead(), "src/Endurance.Reports"), "column head", atLeast: 40);
 
     [Fact]
+    public void Column_OfTheTableForSpreadsheets_IsExplained() =>
+        Explained(CsvReport.Write(ReportFixture.Scenario, []).Split('\r')[0].Split(','), "column head", atLeast: 10);
+
+    [Fact]
     public void Explanation_OfKeysAndColumns_HasTwoSentences() =>
         Assert.All(Glossary.All.Where(entry => entry.Kind is not "word"), entry => Assert.True(SentenceEnd().Count(entry.Text) >= 2, entry.Word));
 

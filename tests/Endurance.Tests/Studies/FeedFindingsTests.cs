@@ -17,15 +17,8 @@ public sealed class FeedFindingsTests
         var contactor = new Contactor { IsClosed = true, Coil = given ? new ConstantCurrent(Current.FromAmperes(0.8)) : null };
         var result = Fed(Feed("master", "bus", "far", 2) with { Contactor = contactor }).Judge();
 
-        if (found)
-        {
-            FindingAssert.Is(result, new Finding("coil-without-current", Severity.Warning, "master", "0 A",
-                "The contactor of master is held by its coil, and no coil current is given: usually 0.5 A to 1 A that the battery loses all the time (common practice, no source). Give `coil`; a latching relay is a switch here."));
-        }
-        else
-        {
-            FindingAssert.None(result, "coil-without-current");
-        }
+        FindingAssert.Is(result, new Finding("coil-without-current", Severity.Warning, "master", "0 A",
+            "The contactor of master is held by its coil, and no coil current is given: usually 0.5 A to 1 A that the battery loses all the time (common practice, no source). Give `coil`; a latching relay is a switch here."), found);
     }
 
     [Theory]
@@ -40,15 +33,8 @@ public sealed class FeedFindingsTests
         var result = scenario.Judge(Case(At(5, (ActionVerb.Fail, "alternator"))));
 
         FindingAssert.None(scenario.Judge(), "coil-fed-by-itself"); // the alternator can still feed the coil
-        if (found)
-        {
-            FindingAssert.Is(result, new Finding("coil-fed-by-itself", Severity.Warning, "master", "far",
-                "The coil of master hangs on far, which in this case only master itself can feed: once it lets go it never closes again. Feed the coil from bus."));
-        }
-        else
-        {
-            FindingAssert.None(result, "coil-fed-by-itself");
-        }
+        FindingAssert.Is(result, new Finding("coil-fed-by-itself", Severity.Warning, "master", "far",
+            "The coil of master hangs on far, which in this case only master itself can feed: once it lets go it never closes again. Feed the coil from bus."), found);
     }
 
     [Theory]
@@ -93,15 +79,8 @@ public sealed class FeedFindingsTests
 
         var result = scenario.Judge();
 
-        if (found)
-        {
-            FindingAssert.Is(result, new Finding("protection-too-small", Severity.Warning, "alternate", "12 A",
-                "If alternate has to carry far alone, the loads behind it draw 12 A on average at 12 V; its fuse is 5 A. Use a larger one with wire to match, or shed before the transfer."));
-        }
-        else
-        {
-            FindingAssert.None(result, "protection-too-small");
-        }
+        FindingAssert.Is(result, new Finding("protection-too-small", Severity.Warning, "alternate", "12 A",
+            "If alternate has to carry far alone, the loads behind it draw 12 A on average at 12 V; its fuse is 5 A. Use a larger one with wire to match, or shed before the transfer."), found);
     }
 
     [Fact]
@@ -128,15 +107,8 @@ public sealed class FeedFindingsTests
         // 1 A through 2 ohm: 2 W.
         var result = Fed(Feed("charge", "bus", "far") with { Resistor = new SeriesResistor(Resistance.FromOhms(2), Power.FromWatts(watts)) }).Judge();
 
-        if (found)
-        {
-            FindingAssert.Is(result, new Finding("resistor-too-hot", Severity.Warning, "charge", "2 W",
-                "The resistor of charge takes up to 2 W and is rated 1 W. Use a larger one, mounted where it can get hot."));
-        }
-        else
-        {
-            FindingAssert.None(result, "resistor-too-hot");
-        }
+        FindingAssert.Is(result, new Finding("resistor-too-hot", Severity.Warning, "charge", "2 W",
+            "The resistor of charge takes up to 2 W and is rated 1 W. Use a larger one, mounted where it can get hot."), found);
     }
 
     private static void FindingAssertShared(Endurance.Studies.FailureCases.CaseResult result, string what, string part, string? shared)

@@ -21,7 +21,7 @@ internal static class ProtectionFindings
             string[] lost = [.. run.Loads.Where(load => load.TimePowered == time).Select(load => load.Name)];
             var took = lost.Length == 0 ? "No load is lost with it" : $"It takes {Figures.Names(lost)} with it";
             yield return new Finding("protection-opened", Severity.Warning, protection.Owner, Figures.Amperes(amperes),
-                $"The {Word(protection.Kind)} of {protection.Owner}, {Figures.Amperes(protection.Rating)}, opens at {Figures.Minutes(time)} under {Figures.Amperes(amperes)}. {took}. Use one that carries this, with wire to match, or carry less.");
+                $"The {ProtectionWords.Of(protection.Kind)} of {protection.Owner}, {Figures.Amperes(protection.Rating)}, opens at {Figures.Minutes(time)} under {Figures.Amperes(amperes)}. {took}. Use one that carries this, with wire to match, or carry less.");
         }
     }
 
@@ -38,7 +38,7 @@ internal static class ProtectionFindings
             .Aggregate(Current.Zero, (sum, load) => sum + (Figures.Draw(load.Demand, volts) * load.Duty));
         return demand <= smallest.Rating ? null
             : new Finding("protection-too-small", Severity.Warning, feed.Name, Figures.Amperes(demand),
-                $"If {feed.Name} has to carry {feed.To} alone, the loads behind it draw {Figures.Amperes(demand)} on average at {Figures.Volts(volts)}; its {Word(smallest.Kind)} is {Figures.Amperes(smallest.Rating)}. Use a larger one with wire to match, or shed before the transfer.");
+                $"If {feed.Name} has to carry {feed.To} alone, the loads behind it draw {Figures.Amperes(demand)} on average at {Figures.Volts(volts)}; its {ProtectionWords.Of(smallest.Kind)} is {Figures.Amperes(smallest.Rating)}. Use a larger one with wire to match, or shed before the transfer.");
     }
 
     private static bool HasAnotherSupply(Scenario scenario, Feed feed) =>
@@ -76,11 +76,4 @@ internal static class ProtectionFindings
                 $"The resistor of {feed.Name} takes up to {value} and is rated {rated}. Use a larger one, mounted where it can get hot.");
         }
     }
-
-    private static string Word(ProtectionKind kind) => kind switch
-    {
-        ProtectionKind.Breaker => "breaker",
-        ProtectionKind.Fuse => "fuse",
-        _ => "fusible link",
-    };
 }

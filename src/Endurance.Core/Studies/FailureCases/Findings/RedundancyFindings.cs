@@ -36,8 +36,8 @@ internal static class RedundancyFindings
         if (!IsFed(scenario, doors, upstream, ""))
             return null;
         var bars = scenario.Buses.Select(bus => bus.Name).Where(bus => !string.Equals(bus, target, StringComparison.Ordinal));
-        if (upstream.FirstOrDefault(feed => HasProtection(feed) && !IsFed(scenario, doors, [.. upstream.Where(other => other != feed)], "")) is { } protectedFeed)
-            return $"the {Word(protectedFeed)} of {protectedFeed.Name}";
+        if (upstream.FirstOrDefault(feed => ProtectionOf(feed) is not null && !IsFed(scenario, doors, [.. upstream.Where(other => other != feed)], "")) is { } protectedFeed)
+            return $"the {ProtectionWords.Of(ProtectionOf(protectedFeed)!.Kind)} of {protectedFeed.Name}";
         if (bars.OrderByDescending(bus => doors.Contains(bus, StringComparer.Ordinal)).FirstOrDefault(bus => !IsFed(scenario, doors, upstream, bus)) is { } bar)
             return $"the bar {bar}";
         return SharedCoilSupply(feeds) ?? SharedGround(feeds);
@@ -70,9 +70,7 @@ internal static class RedundancyFindings
         scenario.Batteries.Any(battery => string.Equals(battery.Bus, bus, StringComparison.Ordinal))
         || scenario.Alternators.Any(alternator => string.Equals(alternator.Bus, bus, StringComparison.Ordinal));
 
-    private static bool HasProtection(Feed feed) => feed.Fuse is not null || feed.Breaker is not null || feed.FusibleLink is not null;
-
-    private static string Word(Feed feed) => feed.Fuse is not null ? "fuse" : feed.Breaker is not null ? "breaker" : "fusible link";
+    private static Protection? ProtectionOf(Feed feed) => feed.Fuse ?? feed.Breaker ?? feed.FusibleLink;
 
     private static string Names(ImmutableArray<Feed> feeds) => Figures.Names([.. feeds.Select(feed => feed.Name)]);
 }
