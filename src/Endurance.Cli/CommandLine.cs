@@ -69,6 +69,7 @@ internal static class CommandLine
             BatteryCommand.Create(screen),
             PartsCommand.Create(screen),
             NewCommand.Create(),
+            ExplainCommand.Create(screen),
             FitCommand.Create(screen),
         };
 

@@ -115,6 +115,19 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
               endurance new mine.yaml --force
                   The same, in place of a file that is already there.
             """,
+        "explain" => """
+            Examples:
+              endurance explain warning-behind-diode
+                  What a finding means, why it matters, what to do.
+              endurance explain ideality
+                  A key of the scenario; column heads of the report work too.
+              endurance explain
+                  All words there are.
+
+            Exit codes:
+              0  the word is explained
+              2  it is not known; the nearest one is shown
+            """,
         "fit" => """
             Examples:
               endurance fit bench.csv --rated "17 Ah at 20 h" --to "10.5 V"

@@ -68,7 +68,7 @@ internal sealed class SimulationRun
         longestStep = DormandPrince.StableStep * network.Batteries.Select(battery => battery.ShortestTime).DefaultIfEmpty(double.PositiveInfinity).Min();
         locator = new EventLocator(method, system, guards, heats, layout.Size);
         settlement = new Settlement(network, run, system, solver, guards, heats, watches, journal);
-        recorder = new Recorder(network, run, solver, layout, journal);
+        recorder = new Recorder(network, run, solver, layout, watches, journal);
         trace = options.SampleInterval is { } interval ? new TraceRecorder(network, solver, interval.Seconds) : null;
         y = new double[layout.Size];
         foreach (var battery in network.Batteries)
@@ -83,7 +83,7 @@ internal sealed class SimulationRun
     public void Begin()
     {
         settlement.Begin(y);
-        recorder.Begin();
+        recorder.Begin(y);
         trace?.Add(0, y);
         nextSample = trace?.Interval ?? double.PositiveInfinity;
         settlement.BeforeChange = Observe;
@@ -133,14 +133,14 @@ internal sealed class SimulationRun
 
     private void EndDead()
     {
-        recorder.Observe();
+        recorder.Observe(t, y);
         trace?.Add(horizon, y);
     }
 
     private void Continue()
     {
         method.Accept();
-        recorder.Observe();
+        recorder.Observe(t, y);
         heats.StartStep();
         locator.StartFrom(y);
     }
@@ -164,7 +164,7 @@ internal sealed class SimulationRun
 
     private void Observe()
     {
-        recorder.Observe();
+        recorder.Observe(t, y);
         trace?.Add(t, y);
     }
 
