@@ -28,12 +28,7 @@ internal sealed class RunOptions
         CustomParser = Word.For("--layout"),
     };
 
-    private readonly Option<string> _format = new("--format")
-    {
-        Description = $"How the result is written: {string.Join(", ", ResultFormat.All)}. Default: {ResultFormat.Table}.",
-        HelpName = "FORMAT",
-        CustomParser = Choice.Of("--format", ResultFormat.All),
-    };
+    private readonly Option<string> _format = ResultFormat.Option();
 
     private readonly Option<string?> _out = new("--out")
     {

@@ -71,6 +71,8 @@ internal sealed class MappingReader
 
     public Voltage? Voltage(string key) => Quantity(key) is { } volts ? Quantities.Voltage.FromVolts(volts) : null;
 
+    public Current? Current(string key) => Quantity(key) is { } amperes ? Quantities.Current.FromAmperes(amperes) : null;
+
     public Resistance? Resistance(string key) => Quantity(key) is { } ohms ? Quantities.Resistance.FromOhms(ohms) : null;
 
     /// <summary>Text on one line; <see langword="null"/> when absent or faulty.</summary>
