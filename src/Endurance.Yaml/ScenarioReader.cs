@@ -24,6 +24,8 @@ public static class ScenarioReader
         if (layout is null)
             return drawn;
         var laid = Read(name, text, layout);
+        if (!laid.Layouts.Contains(layout))
+            return laid;
         return laid with { Diagnostics = [.. laid.Diagnostics.Select(told => drawn.Diagnostics.Contains(told) ? told : told with { Layout = layout })] };
     }
 
