@@ -17,6 +17,6 @@ public sealed record LayoutCase
     /// <summary>Heat of the hottest-running diode of the feeds at its worst instant; <see langword="null"/> without diodes.</summary>
     public required Power? HighestDiodePower { get; init; }
 
-    /// <summary><see langword="null"/> without junction diodes.</summary>
+    /// <summary><see langword="null"/> where no diode has a heat path: its temperature is not known then.</summary>
     public required Temperature? HighestJunction { get; init; }
 }

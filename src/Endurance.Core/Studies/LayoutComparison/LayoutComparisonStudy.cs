@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Endurance.Components;
 using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Simulation;
@@ -47,8 +48,12 @@ public static class LayoutComparisonStudy
         StartVoltage = result.Run.Buses.FirstOrDefault(bus => string.Equals(bus.Name, scenario.EssentialBus, StringComparison.Ordinal))?.StartVoltage,
         EndVoltage = EndVoltage(scenario, result),
         HighestDiodePower = result.Run.Feeds.Max(feed => feed.HighestDiodePower?.Watts) is { } watts ? Power.FromWatts(watts) : null,
-        HighestJunction = result.Run.Feeds.Max(feed => feed.HighestJunction?.Kelvin) is { } kelvin ? Temperature.FromKelvin(kelvin) : null,
+        HighestJunction = HighestJunction(scenario, result) is { } kelvin ? Temperature.FromKelvin(kelvin) : null,
     };
+
+    private static double? HighestJunction(Scenario scenario, CaseResult result) => scenario.Feeds.Zip(result.Run.Feeds)
+        .Where(feed => feed.First.Diode is JunctionDiode { HeatPath: not null })
+        .Max(feed => feed.Second.HighestJunction?.Kelvin);
 
     private static Voltage? EndVoltage(Scenario scenario, CaseResult result)
     {
