@@ -63,6 +63,8 @@ internal static class CommandLine
         var root = new RootCommand("Tells how many minutes each essential load of a light aircraft stays alive after an electrical failure.")
         {
             RunCommand.Create(screen),
+            WiringCommand.Create(screen),
+            LoadsCommand.Create(screen),
             CheckCommand.Create(),
             BatteryCommand.Create(screen),
             PartsCommand.Create(screen),

@@ -51,6 +51,32 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
               2  the scenario, the command line or the folder is wrong
               3  the program itself failed
             """,
+        "wiring" => """
+            Examples:
+              endurance wiring floatplane.yaml
+                  Every wire of known gauge and length: current, drop, rating, protection, smallest gauge.
+              endurance wiring floatplane.yaml --insulation 105 --load-type pitot_heat=resistive
+                  Other insulation than 150 degC, and what one switch switches.
+
+            Exit codes:
+              0  no wire fails
+              1  some wire fails
+              2  the scenario or the command line is wrong
+              3  the program itself failed
+            """,
+        "loads" => """
+            Examples:
+              endurance loads floatplane.yaml
+                  By bus and phase, share of the alternator, amp-minutes beside the simulated minutes.
+              endurance loads floatplane.yaml --format markdown > loads.md
+                  The same, to hand to a reviewer.
+
+            Exit codes:
+              0  every alternator's share is within 80 %
+              1  some alternator's share is above
+              2  the scenario or the command line is wrong
+              3  the program itself failed
+            """,
         "check" => """
             Examples:
               endurance check floatplane.yaml

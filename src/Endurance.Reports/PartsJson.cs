@@ -34,5 +34,20 @@ public static class PartsJson
             JsonText.Number(diode, "xti", kind.Values.SaturationExponent, Decimals);
             diode.WriteString("source", DiodeDefaults.Source);
         });
+        JsonText.WriteArray(json, "diode_classes", DiodeTable.Rows, (diode, row) =>
+        {
+            diode.WriteString("name", row.Name);
+            diode.WriteString("what", row.Title);
+            JsonText.Number(diode, "rated_amps", row.Rated.Amperes, Decimals);
+            diode.WriteString("values", row.Values);
+            diode.WriteString("source", row.Source);
+        });
+        JsonText.WriteArray(json, "protection", PartsReport.Protections, (protection, kind) =>
+        {
+            protection.WriteString("kind", kind.Kind);
+            JsonText.Number(protection, "factor", kind.Values.Factor, Decimals);
+            JsonText.Number(protection, "time_constant_seconds", kind.Values.TimeConstant.Seconds, Decimals);
+            protection.WriteString("source", ProtectionDefaults.Source);
+        });
     });
 }

@@ -21,12 +21,7 @@ internal sealed class RunOptions
         CustomParser = Word.Several("--case"),
     };
 
-    private readonly Option<string> _format = new("--format")
-    {
-        Description = $"How the result is written: {string.Join(", ", ResultFormat.All)}. Default: {ResultFormat.Table}.",
-        HelpName = "FORMAT",
-        CustomParser = Choice.Of("--format", ResultFormat.All),
-    };
+    private readonly Option<string> _format = ResultFormat.Option();
 
     private readonly Option<string?> _out = new("--out")
     {

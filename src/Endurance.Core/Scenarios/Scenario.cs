@@ -13,6 +13,8 @@ public sealed record Scenario
 
     public required SystemVoltage System { get; init; }
 
+    public Voltage NominalVoltage => Voltage.FromVolts(System == SystemVoltage.Volts28 ? 28 : 14);
+
     public required Temperature Ambient { get; init; }
 
     /// <summary>Simulated for so long after zero; above zero.</summary>

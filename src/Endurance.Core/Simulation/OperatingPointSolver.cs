@@ -152,13 +152,13 @@ internal sealed class OperatingPointSolver
     private bool TryDescend()
     {
         const double largestFall = 0.25;
-        const double dead = 0.1;
+        const double dead = 1;
         equations.PowerShare = 1;
         for (var i = 0; i < ColdIterations; i++)
         {
             equations.Volts.CopyTo(descent, 0);
             if (Newton(WarmIterations) && IsStable())
-                return true;
+                return collapse.LowestPowerVolts() >= dead;
             descent.CopyTo(equations.Volts, 0);
             equations.Assemble();
             if (!SmallLu.TryFactorShifted(equations.Jacobian, factors, n))

@@ -33,6 +33,6 @@ public static class FailureCaseStudy
         var run = simulator.Run(failureCase, options, cancellation);
         var judged = Judgement.Of(scenario, failureCase, run);
         ImmutableArray<Finding> findings = [.. run.Findings, .. judged.Findings, .. MarginFindings.Of(judged.Requirements), .. CaseFindings.Of(scenario, failureCase, run)];
-        return judged with { Findings = findings };
+        return LandingReserveSearch.AddTo(judged with { Findings = findings }, scenario, simulator, failureCase, options, cancellation);
     }
 }
