@@ -45,7 +45,7 @@ public sealed partial class GlossaryTests
     [Theory]
     [InlineData("DROOP", "droop")]
     [InlineData("lost-for_good", "lost for good")]
-    [InlineData("Heat Path", "heat_path")]
+    [InlineData("Saturation Current", "saturation_current")]
     public void Word_HoweverWritten_IsFound(string typed, string word) => Assert.Equal(word, Assert.Single(Glossary.Find(typed)).Word);
 
     private static void Explained(IEnumerable<string> words, string kind, int atLeast)
