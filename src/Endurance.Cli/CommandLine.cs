@@ -63,15 +63,19 @@ internal static class CommandLine
         var root = new RootCommand("Tells how many minutes each essential load of a light aircraft stays alive after an electrical failure.")
         {
             RunCommand.Create(screen),
-            CheckCommand.Create(),
-            BatteryCommand.Create(screen),
-            PartsCommand.Create(screen),
-            NewCommand.Create(),
-            FitCommand.Create(screen),
+            CompareCommand.Create(screen),
             SizeCommand.Create(screen),
             FailuresCommand.Create(screen),
             SpreadCommand.Create(screen),
             SweepCommand.Create(screen),
+            WiringCommand.Create(screen),
+            LoadsCommand.Create(screen),
+            CheckCommand.Create(),
+            BatteryCommand.Create(screen),
+            PartsCommand.Create(screen),
+            NewCommand.Create(),
+            ExplainCommand.Create(screen),
+            FitCommand.Create(screen),
         };
 
         // The host of a test, or a renamed launcher, would show its own name.

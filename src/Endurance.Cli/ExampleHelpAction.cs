@@ -51,6 +51,45 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
               2  the scenario, the command line or the folder is wrong
               3  the program itself failed
             """,
+        "wiring" => """
+            Examples:
+              endurance wiring floatplane.yaml
+                  Every wire of known gauge and length: current, drop, rating, protection, smallest gauge.
+              endurance wiring floatplane.yaml --insulation 105 --load-type pitot_heat=resistive
+                  Other insulation than 150 degC, and what one switch switches.
+
+            Exit codes:
+              0  no wire fails
+              1  some wire fails
+              2  the scenario or the command line is wrong
+              3  the program itself failed
+            """,
+        "loads" => """
+            Examples:
+              endurance loads floatplane.yaml
+                  By bus and phase, share of the alternator, amp-minutes beside the simulated minutes.
+              endurance loads floatplane.yaml --format markdown > loads.md
+                  The same, to hand to a reviewer.
+
+            Exit codes:
+              0  every alternator's share is within 80 %
+              1  some alternator's share is above
+              2  the scenario or the command line is wrong
+              3  the program itself failed
+            """,
+        "compare" => """
+            Examples:
+              endurance compare layouts.yaml
+                  The scenario as drawn and each of its layouts: minutes, volts, heat, parts, single failures survived.
+              endurance compare old.yaml new.yaml --case engine_out --out out/compare
+                  Two files and their layouts, and a picture of the essential bus in one case.
+
+            Exit codes:
+              0  every requirement is met in every layout, or there is none
+              1  some requirement is not met
+              2  a scenario, the command line or the folder is wrong
+              3  the program itself failed
+            """,
         "check" => """
             Examples:
               endurance check floatplane.yaml
@@ -144,6 +183,19 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
                   A small commented aircraft to change into your own.
               endurance new mine.yaml --force
                   The same, in place of a file that is already there.
+            """,
+        "explain" => """
+            Examples:
+              endurance explain warning-behind-diode
+                  What a finding means, why it matters, what to do.
+              endurance explain ideality
+                  A key of the scenario; column heads of the report work too.
+              endurance explain
+                  All words there are.
+
+            Exit codes:
+              0  the word is explained
+              2  it is not known; the nearest one is shown
             """,
         "fit" => """
             Examples:

@@ -1,3 +1,4 @@
+using Endurance.Components;
 using Endurance.Library;
 
 namespace Endurance.Reports;
@@ -24,6 +25,11 @@ public static class PartsJson
         {
             wire.WriteString("gauge", row.Gauge.ToString());
             JsonText.Number(wire, "ohms_per_thousand_feet", row.OhmsPerThousandFeet, Decimals);
+            JsonText.Number(wire, "amps_105_degc", row.AmperesAt105, Decimals);
+            JsonText.Number(wire, "amps_150_degc", row.AmperesAt150, Decimals);
+            JsonText.Number(wire, "amps_200_degc", row.AmperesAt200, Decimals);
+            JsonText.Number(wire, "largest_breaker_amps", ProtectionChart.Largest(row.Gauge, ProtectionKind.Breaker)?.Amperes, Decimals);
+            JsonText.Number(wire, "largest_fuse_amps", ProtectionChart.Largest(row.Gauge, ProtectionKind.Fuse)?.Amperes, Decimals);
             wire.WriteString("source", row.Source);
         });
         JsonText.WriteArray(json, "diodes", PartsReport.Diodes, (diode, kind) =>
@@ -33,6 +39,21 @@ public static class PartsJson
             JsonText.Number(diode, "energy_gap_ev", kind.Values.EnergyGap, Decimals);
             JsonText.Number(diode, "xti", kind.Values.SaturationExponent, Decimals);
             diode.WriteString("source", DiodeDefaults.Source);
+        });
+        JsonText.WriteArray(json, "diode_classes", DiodeTable.Rows, (diode, row) =>
+        {
+            diode.WriteString("name", row.Name);
+            diode.WriteString("what", row.Title);
+            JsonText.Number(diode, "rated_amps", row.Rated.Amperes, Decimals);
+            diode.WriteString("values", row.Values);
+            diode.WriteString("source", row.Source);
+        });
+        JsonText.WriteArray(json, "protection", PartsReport.Protections, (protection, kind) =>
+        {
+            protection.WriteString("kind", kind.Kind);
+            JsonText.Number(protection, "factor", kind.Values.Factor, Decimals);
+            JsonText.Number(protection, "time_constant_seconds", kind.Values.TimeConstant.Seconds, Decimals);
+            protection.WriteString("source", ProtectionDefaults.Source);
         });
     });
 }

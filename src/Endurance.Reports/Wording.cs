@@ -1,6 +1,8 @@
+using Endurance.Components;
 using Endurance.Findings;
 using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
+using Endurance.Studies.Wiring;
 
 namespace Endurance.Reports;
 
@@ -43,5 +45,30 @@ internal static class Wording
         Origin.Derived => "derived",
         Origin.Measured => "measured",
         _ => throw new ArgumentOutOfRangeException(nameof(origin), origin, "Unknown origin."),
+    };
+
+    public static string Of(WiringVerdict verdict) => verdict switch
+    {
+        WiringVerdict.Pass => "pass",
+        WiringVerdict.Check => "check",
+        WiringVerdict.Fail => "fail",
+        _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "Unknown verdict."),
+    };
+
+    public static string Of(LoadType type) => type switch
+    {
+        LoadType.Lamp => "lamp",
+        LoadType.Inductive => "inductive",
+        LoadType.Resistive => "resistive",
+        LoadType.Motor => "motor",
+        _ => throw new ArgumentOutOfRangeException(nameof(type), type, "Unknown type of load."),
+    };
+
+    public static string Of(LoadBasis basis) => basis switch
+    {
+        LoadBasis.Manual => "manual",
+        LoadBasis.Plate => "plate",
+        LoadBasis.Measured => "measured",
+        _ => throw new ArgumentOutOfRangeException(nameof(basis), basis, "Unknown basis."),
     };
 }

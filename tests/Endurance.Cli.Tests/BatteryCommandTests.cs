@@ -104,6 +104,6 @@ public sealed class BatteryCommandTests : IDisposable
         Assert.Contains("from memory, unverified", ProgramRun.InProcess("parts").Output, StringComparison.Ordinal);
         Assert.StartsWith("# Built-in reference data\n", ProgramRun.InProcess("parts", "--format", "markdown").Output, StringComparison.Ordinal);
         using var json = JsonDocument.Parse(ProgramRun.InProcess("parts", "--format", "json").Output);
-        Assert.Equal(3, json.RootElement.EnumerateObject().Count());
+        Assert.Equal(5, json.RootElement.EnumerateObject().Count());
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.CommandLine;
 using Endurance.Reports;
 using Endurance.Scenarios;
 using Endurance.Studies.FailureCases;
@@ -15,20 +16,33 @@ internal static class ResultFormat
 
     public static string[] All => [Table, Json, Csv, Markdown];
 
+    /// <summary>The option that names one of them.</summary>
+    public static Option<string> Option() => SharedOptions.Format(All);
+
     /// <summary>Quiet is the first table alone, where the form is for people.</summary>
     public static void Write(
-        string format, Scenario scenario, ImmutableArray<CaseResult> cases, bool isQuiet, Screen screen, TextWriter output)
+        string format, Scenario scenario, ImmutableArray<CaseResult> cases, bool isQuiet, Screen screen, TextWriter output) => Write(
+            format,
+            () => JsonReport.Write(scenario.Title, cases),
+            () => CsvReport.Write(scenario, cases),
+            () => isQuiet ? FailureCaseReport.DescribeQuiet(scenario, cases) : FailureCaseReport.Describe(scenario, cases),
+            screen,
+            output);
+
+    /// <summary>The form asked for, and no other, is made.</summary>
+    public static void Write(
+        string format, Func<string> json, Func<string> csv, Func<ReportDocument> document, Screen screen, TextWriter output)
     {
         switch (format)
         {
             case Json:
-                output.Write(JsonReport.Write(scenario.Title, cases));
+                output.Write(json());
                 break;
             case Csv:
-                output.Write(CsvReport.Write(scenario, cases));
+                output.Write(csv());
                 break;
             default:
-                Write(format, Document(scenario, cases, isQuiet), screen, output);
+                Write(format, document(), screen, output);
                 break;
         }
     }
@@ -50,7 +64,4 @@ internal static class ResultFormat
         foreach (var line in padded.ToString().TrimEnd().Split('\n'))
             output.WriteLine(line.TrimEnd());
     }
-
-    private static ReportDocument Document(Scenario scenario, ImmutableArray<CaseResult> cases, bool isQuiet) =>
-        isQuiet ? FailureCaseReport.DescribeQuiet(scenario, cases) : FailureCaseReport.Describe(scenario, cases);
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using Endurance.Scenarios;
+using Endurance.Simulation;
 using Endurance.Yaml;
 
 namespace Endurance.Cli.Commands;
@@ -14,6 +15,24 @@ internal static class ScenarioFile
     {
         if (!diagnostics.IsEmpty)
             error.Write(DiagnosticRenderer.Render(diagnostics));
+    }
+
+    /// <summary>Reads a scenario, tells what is wrong with it, and answers from it when it can be used.</summary>
+    public static int Answer(string path, TextWriter error, Func<Scenario, int> answer)
+    {
+        var read = ScenarioReader.ReadFile(path);
+        WriteDiagnostics(read.Diagnostics, error);
+        if (read.Scenario is not { } scenario)
+            return ExitCode.Usage;
+        try
+        {
+            return answer(scenario);
+        }
+        catch (ChatteringException exception)
+        {
+            error.WriteLine($"endurance: {exception.Message}");
+            return ExitCode.Usage;
+        }
     }
 
     /// <summary>Why there is nothing to run in a faultless scenario; <see langword="null"/> when there is.</summary>

@@ -7,7 +7,7 @@ internal sealed class StudyOptions
 {
     private readonly Argument<string> _file = ScenarioFile.Argument();
 
-    private readonly Option<string> _format = SharedOptions.Format(ResultFormat.All);
+    private readonly Option<string> _format = ResultFormat.Option();
 
     private readonly Option<string?> _out = SharedOptions.Folder("the plots (PNG, SVG) and result.json");
 

@@ -61,6 +61,9 @@ public sealed record Load
 
     public DateOnly? MeasuredOn { get; init; }
 
+    /// <summary>Full draw at a voltage above zero.</summary>
+    public Current CurrentAt(Voltage voltage) => Demand.CurrentAt(voltage);
+
     /// <summary>Conductors between its bus and its terminals, there and back; zero or more.</summary>
     public Resistance BranchResistance =>
         (Wire?.Resistance ?? default) + (Switch?.ContactResistance ?? default) + (Breaker?.Resistance ?? default)

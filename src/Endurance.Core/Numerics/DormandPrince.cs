@@ -60,6 +60,10 @@ internal sealed class DormandPrince
         curve = new double[size];
     }
 
+    /// <summary>Longest step in time constants of the fastest decay: the method is stable to 3.3.</summary>
+    /// <remarks>Hairer and Wanner, "Solving Ordinary Differential Equations II", IV.2, stability domains of DOPRI methods.</remarks>
+    public const double StableStep = 3;
+
     /// <summary>State at the end of the last step tried.</summary>
     public ReadOnlySpan<double> End => end;
 

@@ -13,6 +13,8 @@ public sealed record Scenario
 
     public required SystemVoltage System { get; init; }
 
+    public Voltage NominalVoltage => Voltage.FromVolts(System == SystemVoltage.Volts28 ? 28 : 14);
+
     public required Temperature Ambient { get; init; }
 
     /// <summary>Simulated for so long after zero; above zero.</summary>
@@ -53,6 +55,17 @@ public sealed record Scenario
     /// <summary>Engines, in order of first mention by an alternator.</summary>
     public ImmutableArray<string> Engines =>
         [.. Alternators.Where(alternator => alternator.DrivenBy is not null).Select(alternator => alternator.DrivenBy!).Distinct(StringComparer.Ordinal)];
+
+    /// <summary>The bus most essential loads sit on, else the first with a cutoff, else the first; <see langword="null"/> without buses.</summary>
+    public string? EssentialBus
+    {
+        get
+        {
+            var most = Buses.MaxBy(bus => Loads.Count(load => load.IsEssential && string.Equals(load.Bus, bus.Name, StringComparison.Ordinal)));
+            var hasEssential = most is not null && Loads.Any(load => load.IsEssential && string.Equals(load.Bus, most.Name, StringComparison.Ordinal));
+            return hasEssential ? most!.Name : (Buses.FirstOrDefault(bus => bus.Cutoff is not null) ?? most)?.Name;
+        }
+    }
 
     public ImmutableArray<string> EssentialLoads => [.. Loads.Where(load => load.IsEssential).Select(load => load.Name)];
 }

@@ -84,6 +84,9 @@ internal sealed class CompiledBattery
     /// <summary>Amperes below which the lifetime law no longer stretches.</summary>
     public double LowestCurrent { get; }
 
+    /// <summary>Seconds of the fastest polarisation pair; infinite without one.</summary>
+    public double ShortestTime => pairTime.DefaultIfEmpty(double.PositiveInfinity).Min();
+
     /// <summary>Number of components in the state vector.</summary>
     public int StateCount => 1 + (IsKinetic ? 1 : 0) + pairTime.Length;
 

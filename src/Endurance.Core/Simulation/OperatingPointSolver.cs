@@ -22,9 +22,8 @@ internal sealed class OperatingPointSolver
     private const int WarmIterations = 12;
     private const int ColdIterations = 200;
 
-    /// <summary>Iterations before the line search grows cautious; far more than a network needs that has no kink in the way.</summary>
+    /// <summary>Iterations before the line search grows cautious; more than a network without kinks needs.</summary>
     private const int HopefulIterations = 20;
-
     private const double SmallestPowerStep = 1e-7;
 
     private readonly CompiledNetwork network;
@@ -71,7 +70,11 @@ internal sealed class OperatingPointSolver
     public int Iterations { get; private set; }
 
     /// <summary>Forgets the last solution; for after a jump that moves the network far.</summary>
-    public void StartCold() => warm = false;
+    public void StartCold()
+    {
+        warm = false;
+        equations.SumLoads();
+    }
 
     /// <summary>Solves for the batteries' EMF and resistance set in <see cref="Equations"/>; <see langword="false"/>: no operating point exists.</summary>
     /// <exception cref="UnsolvedNetworkException">The network without constant-power loads did not converge.</exception>
@@ -153,13 +156,13 @@ internal sealed class OperatingPointSolver
     private bool TryDescend()
     {
         const double largestFall = 0.25;
-        const double dead = 0.1;
+        const double dead = 1;
         equations.PowerShare = 1;
         for (var i = 0; i < ColdIterations; i++)
         {
             equations.Volts.CopyTo(descent, 0);
             if (Newton(WarmIterations) && IsStable())
-                return true;
+                return collapse.LowestPowerVolts() >= dead;
             descent.CopyTo(equations.Volts, 0);
             equations.Assemble();
             if (!SmallLu.TryFactorShifted(equations.Jacobian, factors, n))
@@ -225,7 +228,7 @@ internal sealed class OperatingPointSolver
     /// <summary>Moves along the step until the slope of the co-content has lost at least half of its size.</summary>
     /// <param name="isCautious">
     /// Takes no point past the lowest one unless the co-content is certain to be lower there than at the start. Kinks can
-    /// otherwise send the search to and fro; but it costs a few more trials, which are wasted where nothing goes wrong.
+    /// otherwise send the search to and fro; it costs a few more trials.
     /// </param>
     private bool Search(bool isCautious)
     {

@@ -34,6 +34,7 @@ internal sealed class SimulationRun
     private readonly Heats heats;
     private readonly GuardSet guards;
     private readonly DormandPrince method;
+    private readonly double longestStep;
     private readonly EventLocator locator;
     private readonly Settlement settlement;
     private readonly Recorder recorder;
@@ -65,9 +66,10 @@ internal sealed class SimulationRun
         guards = new GuardSet(network, run, watches, solver, heats);
         system = new RunSystem(network, run, layout, solver, guards);
         method = new DormandPrince(layout.Size, layout.Scales);
+        longestStep = DormandPrince.StableStep * network.Batteries.Select(battery => battery.ShortestTime).DefaultIfEmpty(double.PositiveInfinity).Min();
         locator = new EventLocator(method, system, guards, heats, layout.Size);
         settlement = new Settlement(network, run, system, solver, guards, heats, watches, journal);
-        recorder = new Recorder(network, run, solver, layout, journal);
+        recorder = new Recorder(network, run, solver, layout, watches, journal);
         trace = options.SampleInterval is { } interval ? new TraceRecorder(network, solver, interval.Seconds) : null;
         decided = options.EndsWhenDecided ? new RequirementWatch(scenario, failureCase, journal) : null;
         y = new double[layout.Size];
@@ -83,7 +85,7 @@ internal sealed class SimulationRun
     public void Begin()
     {
         settlement.Begin(y);
-        recorder.Begin();
+        recorder.Begin(y);
         trace?.Add(0, y);
         nextSample = trace?.Interval ?? double.PositiveInfinity;
         settlement.BeforeChange = Observe;
@@ -94,7 +96,7 @@ internal sealed class SimulationRun
     public void Advance()
     {
         var limit = clock.NextDue(t) - t;
-        var h = Math.Min(Math.Min(suggested, limit), ToNextKnot());
+        var h = Math.Min(Math.Min(suggested, longestStep), Math.Min(limit, ToNextKnot()));
         system.StagesDue = 0;
         system.Stage = 0;
         var error = method.TryStep(system, t, y, h, options.Tolerance);
@@ -133,14 +135,14 @@ internal sealed class SimulationRun
 
     private void EndDead()
     {
-        recorder.Observe();
+        recorder.Observe(t, y);
         trace?.Add(horizon, y);
     }
 
     private void Continue()
     {
         method.Accept();
-        recorder.Observe();
+        recorder.Observe(t, y);
         heats.StartStep();
         locator.StartFrom(y);
     }
@@ -164,7 +166,7 @@ internal sealed class SimulationRun
 
     private void Observe()
     {
-        recorder.Observe();
+        recorder.Observe(t, y);
         trace?.Add(t, y);
     }
 

@@ -19,4 +19,7 @@ public sealed record Trace
 
     /// <summary>Amperes of each feed, positive from <c>from</c> to <c>to</c>.</summary>
     public required ImmutableArray<TraceColumn> FeedAmperes { get; init; }
+
+    /// <summary>Amperes of each load, the mean over its duty.</summary>
+    public ImmutableArray<TraceColumn> LoadAmperes { get; init; } = [];
 }

@@ -12,6 +12,7 @@ internal sealed class TraceRecorder
     private readonly ImmutableArray<double>.Builder[] batteryAmperes;
     private readonly ImmutableArray<double>.Builder[] batteryCharge;
     private readonly ImmutableArray<double>.Builder[] feedAmperes;
+    private readonly ImmutableArray<double>.Builder[] loadAmperes;
 
     public TraceRecorder(CompiledNetwork network, OperatingPointSolver solver, double interval)
     {
@@ -22,6 +23,7 @@ internal sealed class TraceRecorder
         batteryAmperes = Builders(network.Batteries.Length);
         batteryCharge = Builders(network.Batteries.Length);
         feedAmperes = Builders(network.ListedFeeds);
+        loadAmperes = Builders(network.Loads.Length);
     }
 
     /// <summary>Seconds between two samples.</summary>
@@ -42,6 +44,8 @@ internal sealed class TraceRecorder
 
         for (var i = 0; i < feedAmperes.Length; i++)
             feedAmperes[i].Add(equations.FeedAmperes[i]);
+        for (var i = 0; i < loadAmperes.Length; i++)
+            loadAmperes[i].Add(equations.LoadAmperes(i));
     }
 
     public Trace ToTrace() => new()
@@ -51,6 +55,7 @@ internal sealed class TraceRecorder
         BatteryAmperes = Columns(network.Batteries.Select(battery => battery.Name), batteryAmperes),
         BatteryCharge = Columns(network.Batteries.Select(battery => battery.Name), batteryCharge),
         FeedAmperes = Columns(network.Feeds.Take(network.ListedFeeds).Select(feed => feed.Name), feedAmperes),
+        LoadAmperes = Columns(network.Loads.Select(load => load.Name), loadAmperes),
     };
 
     private static ImmutableArray<double>.Builder[] Builders(int count) =>

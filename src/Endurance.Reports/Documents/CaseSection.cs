@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Endurance.Components;
-using Endurance.Findings;
 using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Simulation;
@@ -20,11 +19,12 @@ internal static class CaseSection
         Events(result),
         .. BothModels(scenario, result),
         .. Requirements(scenario.Horizon, result),
+        .. Landing(scenario.Horizon, result),
         Loads(scenario, result),
         Buses(scenario.Horizon, result),
         Batteries(scenario.Horizon, result),
         .. Feeds(result),
-        .. Findings(result),
+        .. FindingBlocks.Of(result.Findings),
     ];
 
     private static ReportTable Events(CaseResult result) => new(
@@ -72,6 +72,20 @@ internal static class CaseSection
                     CellText.Margin(judged.Endurance, judged.Requirement.Endure, horizon),
                     judged.LimitedBy ?? "nothing",
                     CellText.Judged(judged.Verdict)))]),
+        ];
+    }
+
+    private static ImmutableArray<ReportBlock> Landing(Duration horizon, CaseResult result)
+    {
+        if (result.LandingReserve is not { } reserve)
+            return [];
+        var latest = reserve.IsEverCovered ? CellText.MinutesWithin(reserve.Latest, horizon - reserve.Landing.Lasts) : "too late at zero";
+        return
+        [
+            new ReportTable(
+                "Landing",
+                [new("switched on for the approach"), new("approach lasts", "min"), new("begin it by", "min")],
+                [Row(string.Join(", ", reserve.Landing.Connect), CellText.RoundMinutes(reserve.Landing.Lasts), new ReportCell(latest, reserve.IsEverCovered ? CellTone.Plain : CellTone.Bad))]),
         ];
     }
 
@@ -149,20 +163,6 @@ internal static class CaseSection
                 [.. columns.Select(column => column.Column)],
                 [.. feeds.Select(feed => columns.Select(column => (ReportCell)column.Text(feed)).ToImmutableArray())]),
         ];
-    }
-
-    private static ImmutableArray<ReportBlock> Findings(CaseResult result)
-    {
-        if (result.Findings.IsEmpty)
-            return [];
-        var rows = result.Findings
-            .OrderByDescending(finding => finding.Severity)
-            .Select(finding => Row(
-                new ReportCell(Wording.Of(finding.Severity), finding.Severity >= Severity.Warning ? CellTone.Bad : CellTone.Plain),
-                finding.Part,
-                finding.Value.Length > 0 ? finding.Value : CellText.Absent,
-                finding.Message));
-        return [new ReportTable("Findings", [new("weight"), new("part"), new("value"), new("what it means")], [.. rows])];
     }
 
     private static ImmutableArray<ReportCell> Row(params ReadOnlySpan<ReportCell> cells) => [.. cells];

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Endurance.Findings;
 using Endurance.Scenarios;
 using Endurance.Studies.FailureCases;
 
@@ -14,7 +13,7 @@ public static class FailureCaseReport
         [
             .. Summary(scenario, cases),
             .. cases.SelectMany(result => CaseSection.Blocks(scenario, result)),
-            .. AssumptionBlocks(scenario, cases),
+            .. AssumptionBlocks.Of([.. scenario.Assumptions, .. cases.SelectMany(result => result.Assumptions)]),
             new ReportHeading("Before you rely on this"),
             new ReportList("", Cautions.All),
         ]);
@@ -30,23 +29,4 @@ public static class FailureCaseReport
             "Minutes count from zero of each timeline. \"More than\" means: not within the "
             + $"{CellText.RoundMinutes(scenario.Horizon)} min simulated. Lost first is the first loss of anything that a requirement of the case names, or of any essential load or bus with a cutoff where there is none. Must last is the tightest requirement, and the margin is its own, so it can belong to another part than the one lost first. Left to act counts from recognition: the first step after zero that opens, closes, sheds, connects, starts or restores something. \"No step\" means that nobody acts."),
     ];
-
-    private static ImmutableArray<ReportBlock> AssumptionBlocks(Scenario scenario, ImmutableArray<CaseResult> cases)
-    {
-        var assumptions = scenario.Assumptions.Concat(cases.SelectMany(result => result.Assumptions)).Distinct().ToImmutableArray();
-        if (assumptions.IsEmpty)
-            return [];
-        var rows = assumptions
-            .GroupBy(assumption => assumption.Part, StringComparer.Ordinal)
-            .SelectMany(part => part.Select((assumption, i) => Row(assumption, i == 0)))
-            .ToImmutableArray();
-        return
-        [
-            new ReportHeading("Assumptions"),
-            new ReportTable("What the answer rests on that was not measured", [new("part"), new("assumed"), new("origin"), new("source")], rows),
-        ];
-    }
-
-    private static ImmutableArray<ReportCell> Row(Assumption assumption, bool isFirstOfPart) =>
-        [isFirstOfPart ? assumption.Part : "", assumption.Text, Wording.Of(assumption.Origin), assumption.Source ?? CellText.Absent];
 }

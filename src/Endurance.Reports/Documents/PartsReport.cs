@@ -8,7 +8,7 @@ namespace Endurance.Reports;
 /// <summary>The built-in reference data with its sources.</summary>
 public static class PartsReport
 {
-    /// <summary>Chemistries, wires and diodes, a table each.</summary>
+    /// <summary>Chemistries, wires, diodes and protection, each with its tables.</summary>
     public static ReportDocument Describe() => new(
         "Built-in reference data",
         [
@@ -18,8 +18,22 @@ public static class PartsReport
             new ReportHeading("Wires"),
             new ReportTable(
                 "Stranded, tin-plated copper aircraft wire",
-                [new("gauge"), new("greatest resistance at 20 degC", "ohm/1000 ft"), new("source")],
-                [.. WireTable.Rows.Select(row => Row(row.Gauge.ToString(), RoundedNumber.Short(row.OhmsPerThousandFeet, 3), row.Source))]),
+                [new("gauge"), new("greatest resistance at 20 degC", "ohm/1000 ft"), new("in a bundle at 105 degC", "A"), new("150 degC", "A"), new("200 degC", "A"), new("source")],
+                [.. WireTable.Rows.Select(row => Row(
+                    row.Gauge.ToString(),
+                    RoundedNumber.Short(row.OhmsPerThousandFeet, 3),
+                    RoundedNumber.Short(row.AmperesAt105, 1),
+                    RoundedNumber.Short(row.AmperesAt150, 1),
+                    RoundedNumber.Short(row.AmperesAt200, 1),
+                    row.Source))]),
+            new ReportTable(
+                "Largest breaker or fuse for a wire",
+                [new("gauge"), new("breaker", "A"), new("fuse", "A"), new("source")],
+                [.. ProtectionChart.Rows.Select(row => Row(
+                    row.Gauge.ToString(),
+                    row.Breaker is { } breaker ? RoundedNumber.Short(breaker.Amperes, 1) : CellText.Absent,
+                    RoundedNumber.Short(row.Fuse.Amperes, 1),
+                    ProtectionChart.Source))]),
             new ReportHeading("Diodes"),
             new ReportTable(
                 "Parameters of a junction diode that the scenario does not give",
@@ -30,7 +44,31 @@ public static class PartsReport
                     $"{RoundedNumber.Short(diode.Values.EnergyGap, 3)} eV",
                     RoundedNumber.Short(diode.Values.SaturationExponent, 3),
                     DiodeDefaults.Source))]),
+            new ReportTable(
+                "Diodes by class: what `diode:` may name without more",
+                [new("name"), new("what"), new("rated", "A"), new("at most", "degC"), new("heat path"), new("values"), new("source")],
+                [.. DiodeTable.Rows.Select(row => Row(
+                    row.Name,
+                    row.Title,
+                    RoundedNumber.Short(row.Rated.Amperes, 1),
+                    row.MaximumJunction is { } most ? RoundedNumber.Short(most.Celsius, 0) : "not known",
+                    row.HeatPath is { } path ? $"{RoundedNumber.Short(path, 1)} K/W to {row.HeatPathTo}" : "not known",
+                    row.Values,
+                    row.Source))]),
+            new ReportHeading("Breakers and fuses"),
+            new ReportTable(
+                "Heating of protection whose rating alone is given",
+                [new("kind"), new("carries for ever", "x rating"), new("time constant", "s"), new("source")],
+                [.. Protections.Select(entry => Row(
+                    entry.Kind,
+                    RoundedNumber.Short(entry.Values.Factor, 2),
+                    RoundedNumber.Short(entry.Values.TimeConstant.Seconds, 1),
+                    ProtectionDefaults.Source))]),
         ]);
+
+    /// <summary>Kinds as a scenario writes them.</summary>
+    internal static ImmutableArray<(string Kind, ProtectionDefaults Values)> Protections { get; } =
+        [("breaker", ProtectionDefaults.Breaker), ("fuse", ProtectionDefaults.Fuse), ("fusible_link", ProtectionDefaults.FusibleLink)];
 
     /// <summary>Kinds as a scenario writes them.</summary>
     internal static ImmutableArray<(string Kind, DiodeDefaults Values)> Diodes { get; } =

@@ -48,6 +48,7 @@ internal static class ScenarioBinder
             Requirements = new RequirementBinder(groups).Bind(top),
         };
         scenario = scenario with { Tolerances = ToleranceBinder.Bind(top, scenario), BatteriesOnOffer = OfferBinder.Bind(top) };
+        LayoutBinder.Check(top);
         AssumeShorts(scenario, reading);
         AssumeIdle(scenario, reading);
         RuleReports.Report(ScenarioRules.Check(scenario, diodes.Names), document, diagnostics);

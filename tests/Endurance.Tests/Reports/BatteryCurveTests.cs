@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using Endurance.Library;
 using Endurance.Quantities;
 using Endurance.Reports;
 using Endurance.Reports.Plots;
@@ -120,6 +121,7 @@ public sealed class BatteryCurveTests
         Assert.Equal(["flooded", "agm", "gel", "nicd", "lifepo4"], chemistries.Select(chemistry => chemistry.GetProperty("name").GetString()));
         Assert.All(chemistries.SelectMany(chemistry => chemistry.GetProperty("values").EnumerateArray()), value => Assert.NotEqual("", value.GetProperty("source").GetString()));
         Assert.Equal(17, json.RootElement.GetProperty("wires").GetArrayLength());
+        Assert.Equal(DiodeTable.Rows.Select(row => row.Name), json.RootElement.GetProperty("diode_classes").EnumerateArray().Select(row => row.GetProperty("name").GetString()));
         Assert.Contains("from memory, unverified", MarkdownReport.Write(PartsReport.Describe()), StringComparison.Ordinal);
     }
 

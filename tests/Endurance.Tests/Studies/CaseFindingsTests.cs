@@ -33,6 +33,18 @@ public sealed class CaseFindingsTests
         Assert.Null(result.Run.Load("radio").LostBecause);
     }
 
+    [Fact]
+    public void Duty_ThatHidesEndlessSwitching_IsACautionAndNoFailure()
+    {
+        // 60 A at full draw leave 11.9 V, so that it stops; without it the bus is above its restart voltage at once.
+        var scenario = Ramp.Standing(12.5, Amperes("transmitter", "bus", 60, 12).Restarting(12.2) with { Duty = 0.1 });
+
+        var finding = Assert.Single(scenario.Judge().Findings, item => item.Code == "stops-at-full-duty");
+
+        Assert.Equal("transmitter", finding.Part);
+        Assert.Contains("without end", finding.Message, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(30, true)]
     [InlineData(0, false)]

@@ -88,11 +88,23 @@ public static class BatteryCurveStudy
             Ambient = scenario.Ambient,
             Horizon = (exhaustion * spare) + Duration.FromMinutes(1),
             Buses = [new Bus { Name = Terminal, Cutoff = volts }],
-            Batteries = [battery with { Bus = Terminal }],
+            Batteries = [Settled(battery, exhaustion) with { Bus = Terminal }],
             Loads = [new Load { Name = "load", Bus = Terminal, Demand = new ConstantCurrent(current), IsEssential = true }],
         };
         var run = new Simulator(bench).Run(new FailureCase { Name = battery.Name, Timeline = [] }, new SimulationOptions());
         return run.Buses[0].TimeToCutoff ?? exhaustion;
+    }
+
+    /// <summary>Pairs that have settled for nearly all of the discharge are no more than resistance, and need no short steps.</summary>
+    private static Battery Settled(Battery battery, Duration lifetime)
+    {
+        const double shortest = 1e-3;
+        var fast = battery.Polarisation.Where(pair => pair.Time < lifetime * shortest).ToImmutableArray();
+        return battery with
+        {
+            Resistance = battery.Resistance.Raised(fast.Sum(pair => pair.Resistance.Ohms)),
+            Polarisation = [.. battery.Polarisation.Except(fast)],
+        };
     }
 
     /// <summary>End voltage where none was stated: of the chemistry, else 1.75 V a lead-acid cell, the usual end of a 20-hour rating (US Army OS 010, armyordnance.tpub.com).</summary>

@@ -29,6 +29,12 @@ public sealed record CaseResult
     /// <summary>The answer by the Peukert sum; present together with <see cref="Kinetic"/>.</summary>
     public ModelAnswer? Peukert { get; init; }
 
+    /// <summary><see langword="null"/> where neither the case nor the scenario has a landing.</summary>
+    public LandingReserve? LandingReserve { get; init; }
+
+    /// <summary>Latest instant to begin the approach; <see langword="null"/> without a landing, and see <see cref="LandingReserve"/>.</summary>
+    public Duration? LatestApproach => LandingReserve?.Latest;
+
     public required SimulationResult Run { get; init; }
 
     /// <summary>Of the run and of the judgement.</summary>

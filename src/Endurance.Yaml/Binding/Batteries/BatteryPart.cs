@@ -64,14 +64,16 @@ internal sealed class BatteryPart
 
     private static ChemistryValues? ValuesOf(MappingReader reader)
     {
-        if (reader.Text("chemistry") is not { } word)
+        if (!reader.Has("chemistry"))
             return null;
+
+        // Any chemistry will do for a faulty one, so that what it would have supplied is not reported missing too.
+        if (reader.Text("chemistry") is not { } word)
+            return ChemistryTable.All[0];
         var words = ChemistryTable.All.ToDictionary(values => ChemistryTable.Word(values.Chemistry), StringComparer.Ordinal);
         if (words.TryGetValue(word, out var found))
             return found;
         reader.Error("unknown-word", "chemistry", $"`chemistry` is {Quoted.Of(word)}", reader.Known("chemistry").Form, Nearest(word.ToLowerInvariant(), words.Keys));
-
-        // Any chemistry will do, so that what it would have supplied is not reported missing too.
         return ChemistryTable.All[0];
     }
 

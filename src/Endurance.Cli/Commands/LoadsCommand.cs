@@ -1,0 +1,31 @@
+using System.CommandLine;
+using Endurance.Reports;
+using Endurance.Scenarios;
+using Endurance.Studies.LoadAnalysis;
+
+namespace Endurance.Cli.Commands;
+
+/// <summary><c>endurance loads FILE</c>: the load analysis that a reviewer expects.</summary>
+internal static class LoadsCommand
+{
+    public static Command Create(Screen screen)
+    {
+        var file = ScenarioFile.Argument();
+        var format = ResultFormat.Option();
+        var command = new Command("loads", "Adds loads up by bus and phase, against the alternator and the amp-minute form.") { file, format };
+        command.SetAction((parse, cancellation) =>
+        {
+            var writers = parse.InvocationConfiguration;
+            return Task.FromResult(ScenarioFile.Answer(parse.GetRequiredValue(file), writers.Error, scenario =>
+            {
+                var result = LoadAnalysisStudy.Run(scenario, cancellation);
+                Write(parse.GetValue(format) ?? ResultFormat.Table, scenario, result, screen, writers.Output);
+                return result.Shares.All(share => share.IsWithin) ? ExitCode.Met : ExitCode.NotMet;
+            }));
+        });
+        return command;
+    }
+
+    private static void Write(string format, Scenario scenario, LoadAnalysisResult result, Screen screen, TextWriter output) => ResultFormat.Write(
+        format, () => LoadAnalysisJson.Write(scenario, result), () => LoadAnalysisCsv.Write(result), () => LoadAnalysisReport.Describe(scenario, result), screen, output);
+}

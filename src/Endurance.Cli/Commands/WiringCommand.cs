@@ -1,0 +1,40 @@
+using System.CommandLine;
+using Endurance.Reports;
+using Endurance.Scenarios;
+using Endurance.Studies.Wiring;
+
+namespace Endurance.Cli.Commands;
+
+/// <summary><c>endurance wiring FILE</c>: every wire of known gauge and length, judged by the tables.</summary>
+internal static class WiringCommand
+{
+    public static Command Create(Screen screen)
+    {
+        var file = ScenarioFile.Argument();
+        var format = ResultFormat.Option();
+        var options = new WiringCommandOptions();
+        var command = new Command("wiring", "Judges wires, breakers, fuses and switches by the tables of AC 43.13-1B.") { file };
+        options.AddTo(command);
+        command.Add(format);
+        command.SetAction((parse, cancellation) =>
+        {
+            var writers = parse.InvocationConfiguration;
+            return Task.FromResult(ScenarioFile.Answer(parse.GetRequiredValue(file), writers.Error, scenario =>
+            {
+                if (options.Refusal(parse, scenario) is { } refusal)
+                {
+                    writers.Error.WriteLine($"endurance: {refusal}");
+                    return ExitCode.Usage;
+                }
+
+                var result = WiringStudy.Run(scenario, options.Read(parse), cancellation);
+                Write(parse.GetValue(format) ?? ResultFormat.Table, scenario, result, screen, writers.Output);
+                return result.Rows.Any(row => row.Verdict == WiringVerdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
+            }));
+        });
+        return command;
+    }
+
+    private static void Write(string format, Scenario scenario, WiringResult result, Screen screen, TextWriter output) => ResultFormat.Write(
+        format, () => WiringJson.Write(result), () => WiringCsv.Write(result), () => WiringReport.Describe(scenario, result), screen, output);
+}

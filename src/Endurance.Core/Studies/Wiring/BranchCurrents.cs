@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using Endurance.Components;
+using Endurance.Quantities;
+using Endurance.Scenarios;
+using Endurance.Simulation;
+
+namespace Endurance.Studies.Wiring;
+
+/// <summary>The worst currents of feeds and loads over every failure case and the aircraft as drawn.</summary>
+public static class BranchCurrents
+{
+    /// <summary>A current that lasts no longer at a time counts as intermittent; from memory, unverified.</summary>
+    public static readonly Duration Intermittent = Duration.FromMinutes(2);
+
+    private const int MostSamples = 2000;
+    private static readonly Duration ShortestSample = Duration.FromSeconds(20);
+
+    /// <summary>By name of feed or load.</summary>
+    /// <exception cref="ChatteringException">Parts of the scenario switch each other without end.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static ImmutableDictionary<string, BranchCurrent> Of(Scenario scenario, CancellationToken cancellation)
+    {
+        var atFullDuty = scenario with { Loads = [.. scenario.Loads.Select(load => load with { Duty = 1 })] };
+        var steady = Traces(scenario, cancellation);
+        var full = Traces(atFullDuty, cancellation);
+        var worst = ImmutableDictionary.CreateBuilder<string, BranchCurrent>(StringComparer.Ordinal);
+        foreach (var feed in scenario.Feeds.Index())
+            worst[feed.Item.Name] = Worst(steady, full, trace => trace.FeedAmperes[feed.Index]);
+        foreach (var load in scenario.Loads.Index())
+            worst[load.Item.Name] = OfLoad(load.Item, Worst(steady, full, trace => trace.LoadAmperes[load.Index]), scenario.NominalVoltage);
+        return worst.ToImmutable();
+    }
+
+    private static ImmutableArray<Trace> Traces(Scenario scenario, CancellationToken cancellation)
+    {
+        var spread = scenario.Horizon / MostSamples;
+        var options = new SimulationOptions { SampleInterval = spread > ShortestSample ? spread : ShortestSample };
+        var simulator = new Simulator(scenario);
+        FailureCase asDrawn = new() { Name = "as drawn" };
+        return [.. scenario.FailureCases.Prepend(asDrawn).Select(failureCase => simulator.Run(failureCase, options, cancellation).Trace!)];
+    }
+
+    private static BranchCurrent Worst(ImmutableArray<Trace> steady, ImmutableArray<Trace> full, Func<Trace, TraceColumn> column)
+    {
+        var held = steady.Max(trace => LongestHeld(trace.Seconds, column(trace).Values));
+        var highest = full.Max(trace => column(trace).Values.Max(Math.Abs));
+        return new(Current.FromAmperes(held), Current.FromAmperes(Math.Max(held, highest)), CurrentSource.Simulated);
+    }
+
+    /// <summary>What no case connects is taken at its own figure; a stated peak or inrush counts in either case.</summary>
+    private static BranchCurrent OfLoad(Load load, BranchCurrent simulated, Voltage nominal)
+    {
+        var stated = load.CurrentAt(nominal);
+        var own = simulated.Short > Current.Zero ? simulated : new BranchCurrent(stated * load.Duty, stated, CurrentSource.Nominal);
+        foreach (var brief in new[] { load.Peak, load.Inrush?.Current })
+        {
+            if (brief is { } amperes)
+                own = own.Or(own with { Steady = Current.Zero, Short = amperes });
+        }
+
+        return own;
+    }
+
+    /// <summary>The largest magnitude that holds, without a dip, for as long as <see cref="Intermittent"/>.</summary>
+    private static double LongestHeld(ImmutableArray<double> seconds, ImmutableArray<double> amperes)
+    {
+        var span = Math.Min(Intermittent.Seconds, seconds[^1] - seconds[0]);
+        var best = 0.0;
+        for (var first = 0; first < seconds.Length && seconds[first] + span <= seconds[^1]; first++)
+        {
+            var least = Math.Abs(amperes[first]);
+            for (var i = first + 1; i < seconds.Length && seconds[i] <= seconds[first] + span && least > best; i++)
+                least = Math.Min(least, Math.Abs(amperes[i]));
+            best = Math.Max(best, least);
+        }
+
+        return best;
+    }
+}

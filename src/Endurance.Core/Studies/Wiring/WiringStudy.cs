@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using Endurance.Components;
+using Endurance.Findings;
+using Endurance.Library;
+using Endurance.Quantities;
+using Endurance.Scenarios;
+using Endurance.Simulation;
+
+namespace Endurance.Studies.Wiring;
+
+/// <summary>Judges every wire of known gauge and length by the tables of FAA AC 43.13-1B, chapter 11.</summary>
+public static class WiringStudy
+{
+    private sealed record Branch(string Name, WireRun Run, ImmutableArray<Protection> Protections, bool HasSwitch, LoadType GuessedType);
+
+    /// <summary>Simulates every failure case and the aircraft as drawn, then judges.</summary>
+    /// <exception cref="ChatteringException">Parts of the scenario switch each other without end.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static WiringResult Run(Scenario scenario, WiringOptions options, CancellationToken cancellation = default)
+    {
+        ImmutableArray<Branch> branches = [.. Feeds(scenario), .. Loads(scenario)];
+        var judged = branches.Select(branch => branch.Name).ToHashSet(StringComparer.Ordinal);
+        var names = scenario.Feeds.Select(feed => feed.Name).Concat(scenario.Loads.Select(load => load.Name));
+        var currents = BranchCurrents.Of(scenario, cancellation);
+        return new WiringResult(
+            [.. branches.Select(branch => Row(scenario, options, branch, currents[branch.Name]))],
+            [.. names.Where(name => !judged.Contains(name))],
+            WiringAssumptions.Of(scenario, options));
+    }
+
+    private static IEnumerable<Branch> Feeds(Scenario scenario) =>
+        from feed in scenario.Feeds
+        let run = WireRun.Of(feed.Wire, feed.Return)
+        where run is not null
+        let types = scenario.Loads.Where(load => string.Equals(load.Bus, feed.To, StringComparison.Ordinal)).Select(LoadTypeGuess.Of)
+        select new Branch(feed.Name, run, Fitted(feed.Breaker, feed.Fuse, feed.FusibleLink), feed.Switch is not null, LoadTypeGuess.Hardest(types, scenario.NominalVoltage));
+
+    private static IEnumerable<Branch> Loads(Scenario scenario) =>
+        from load in scenario.Loads
+        let run = WireRun.Of(load.Wire, load.Return)
+        where run is not null
+        select new Branch(load.Name, run, Fitted(load.Breaker, load.Fuse), load.Switch is not null, LoadTypeGuess.Of(load));
+
+    private static ImmutableArray<Protection> Fitted(params ReadOnlySpan<Protection?> protections)
+    {
+        var fitted = ImmutableArray.CreateBuilder<Protection>();
+        foreach (var protection in protections)
+        {
+            if (protection is not null)
+                fitted.Add(protection);
+        }
+
+        return fitted.ToImmutable();
+    }
+
+    private static WiringRow Row(Scenario scenario, WiringOptions options, Branch branch, BranchCurrent current)
+    {
+        var limits = AllowableDrop.At(scenario.NominalVoltage)!;
+        var tables = new WireTables(options, limits, branch.Protections.MinBy(protection => protection.Rating));
+        var run = branch.Run;
+        var isShort = run.Drop(current.Short) / limits.Intermittent.Value > run.Drop(current.Steady) / limits.Continuous;
+        var limit = isShort ? limits.Intermittent.Value : limits.Continuous;
+        var deciding = isShort ? current.Short : current.Steady;
+        var rating = tables.Rating(run.Thinnest);
+        var row = new WiringRow
+        {
+            Part = branch.Name,
+            Run = run,
+            Current = current,
+            IsShortDeciding = isShort,
+            Drop = run.Drop(deciding),
+            Limit = limit,
+            LongestRun = run.LongestFor(deciding, limit),
+            Rating = rating,
+            HotConductor = rating is { } greatest ? WireRun.ConductorTemperature(scenario.Ambient, tables.InsulationLimit, current.Steady, greatest) : null,
+            Protection = tables.Protection,
+            LargestProtection = tables.LargestProtection(run.Thinnest),
+            Switch = branch.HasSwitch ? Switch(options, branch, current, scenario.NominalVoltage) : null,
+            SmallestGauge = tables.Smallest(run, current),
+            Findings = [],
+        };
+        return row with { Findings = WiringFindings.Of(row, scenario.Ambient) };
+    }
+
+    private static SwitchNeed Switch(WiringOptions options, Branch branch, BranchCurrent current, Voltage nominal)
+    {
+        var isGuess = !options.LoadTypes.TryGetValue(branch.Name, out var type);
+        if (isGuess)
+            type = branch.GuessedType;
+        var carried = current.Steady > Current.Zero ? current.Steady : current.Short;
+        return new SwitchNeed(type, isGuess, carried * SwitchDerating.Factor(type, nominal));
+    }
+}
