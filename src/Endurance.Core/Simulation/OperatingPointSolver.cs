@@ -17,7 +17,7 @@ internal sealed class OperatingPointSolver
     private const double RelativeResidual = 1e-12;
 
     /// <summary>Volts; asked for where a bus can float behind parts that block.</summary>
-    private const double LargestLastStep = 1e-7;
+    private const double LargestLastStep = 1e-4;
 
     private const int WarmIterations = 12;
     private const int ColdIterations = 200;
@@ -36,6 +36,7 @@ internal sealed class OperatingPointSolver
     private readonly double[] safe;
     private readonly double[] descent;
     private readonly bool mayFloat;
+    private bool floats;
     private bool warm;
 
     public OperatingPointSolver(CompiledNetwork network, RunState run)
@@ -93,6 +94,7 @@ internal sealed class OperatingPointSolver
         const int rounds = 60;
         for (var i = 0; i < rounds; i++)
         {
+            floats = mayFloat && i == 0;
             if (!TryAtFixedJunctions())
                 return false;
             if (!equations.MoveJunctions() & !equations.MoveChargers())
@@ -192,7 +194,7 @@ internal sealed class OperatingPointSolver
         var lastStep = double.PositiveInfinity;
         for (var i = 0; i < limit; i++)
         {
-            if (IsBalanced() && (!(mayFloat || settle) || lastStep <= LargestLastStep))
+            if (IsBalanced() && (!(floats || settle) || lastStep <= LargestLastStep))
                 return !equations.IsBeyondAnEnd;
             Iterations++;
             equations.Jacobian.CopyTo(factors, 0);
