@@ -63,6 +63,7 @@ internal static class CommandLine
         var root = new RootCommand("Tells how many minutes each essential load of a light aircraft stays alive after an electrical failure.")
         {
             RunCommand.Create(screen),
+            CompareCommand.Create(screen),
             WiringCommand.Create(screen),
             LoadsCommand.Create(screen),
             CheckCommand.Create(),

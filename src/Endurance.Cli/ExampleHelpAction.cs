@@ -77,6 +77,19 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
               2  the scenario or the command line is wrong
               3  the program itself failed
             """,
+        "compare" => """
+            Examples:
+              endurance compare layouts.yaml
+                  The scenario as drawn and each of its layouts: minutes, volts, heat, parts, single failures survived.
+              endurance compare old.yaml new.yaml --case engine_out --out out/compare
+                  Two files and their layouts, and a picture of the essential bus in one case.
+
+            Exit codes:
+              0  every requirement is met in every layout, or there is none
+              1  some requirement is not met
+              2  a scenario, the command line or the folder is wrong
+              3  the program itself failed
+            """,
         "check" => """
             Examples:
               endurance check floatplane.yaml

@@ -21,6 +21,13 @@ internal sealed class RunOptions
         CustomParser = Word.Several("--case"),
     };
 
+    private readonly Option<string?> _layout = new("--layout")
+    {
+        Description = "Lay this layout of the scenario over it; without it the scenario runs as drawn.",
+        HelpName = "NAME",
+        CustomParser = Word.For("--layout"),
+    };
+
     private readonly Option<string> _format = ResultFormat.Option();
 
     private readonly Option<string?> _out = new("--out")
@@ -53,7 +60,7 @@ internal sealed class RunOptions
     public void AddTo(Command command)
     {
         command.Add(_file);
-        Option[] options = [_cases, _format, _out, _sample, _tolerance, _quiet, _noPlots, _force];
+        Option[] options = [_cases, _layout, _format, _out, _sample, _tolerance, _quiet, _noPlots, _force];
         foreach (var option in options)
             command.Add(option);
     }
@@ -61,6 +68,7 @@ internal sealed class RunOptions
     public RunRequest Read(ParseResult parse) => new()
     {
         File = parse.GetRequiredValue(_file),
+        Layout = parse.GetValue(_layout),
         Cases = parse.GetValue(_cases) ?? [],
         Format = parse.GetValue(_format) ?? ResultFormat.Table,
         OutputFolder = parse.GetValue(_out),

@@ -76,7 +76,7 @@ public static class SizingStudy
     private static Battery Sized(Battery battery, Charge capacity, bool keepResistance)
     {
         var sized = BatteryQuantities.Resized(battery, capacity);
-        return keepResistance ? sized with { Resistance = battery.Resistance, Polarisation = battery.Polarisation } : sized;
+        return keepResistance ? sized with { Resistance = battery.Resistance, ResistanceWhenNew = battery.ResistanceWhenNew, Polarisation = battery.Polarisation } : sized;
     }
 
     private static ImmutableArray<double> Later(Scenario scenario) =>
