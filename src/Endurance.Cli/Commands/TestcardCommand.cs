@@ -11,6 +11,7 @@ namespace Endurance.Cli.Commands;
 internal static class TestcardCommand
 {
     private const string Html = "html";
+    private const string Table = "testcard.csv";
 
     public static Command Create()
     {
@@ -48,7 +49,7 @@ internal static class TestcardCommand
 
     private static ImmutableArray<OutputFile> Files(GroundTestPlan plan, string? format)
     {
-        ImmutableArray<(string Name, string Format)> forms = [("testcard.md", ResultFormat.Markdown), ("testcard.html", Html), ("testcard.csv", ResultFormat.Csv)];
+        ImmutableArray<(string Name, string Format)> forms = [("testcard.md", ResultFormat.Markdown), ("testcard.html", Html), (Table, ResultFormat.Csv)];
         return
         [
             .. forms.Where(form => format is null || string.Equals(form.Format, format, StringComparison.Ordinal))
@@ -60,6 +61,8 @@ internal static class TestcardCommand
     {
         try
         {
+            if (!force && files.Any(file => IsFilledIn(Path.Combine(folder, file.Name))))
+                throw new OutputException($"{Path.Combine(folder, Table)} has been filled in; choose another folder, or replace it with --force");
             OutputFolder.Write(folder, files, force, cancellation);
         }
         catch (OutputException exception)
@@ -70,5 +73,20 @@ internal static class TestcardCommand
 
         error.WriteLine(files.Length == 1 ? $"wrote 1 file to {folder}" : $"wrote {files.Length} files to {folder}");
         return ExitCode.Met;
+    }
+
+    /// <summary>Some row does not end with the two empty cells it was written with: measurements that nobody wants to take again.</summary>
+    private static bool IsFilledIn(string path)
+    {
+        if (!string.Equals(Path.GetFileName(path), Table, StringComparison.Ordinal) || !File.Exists(path))
+            return false;
+        try
+        {
+            return File.ReadLines(path).Skip(1).Any(line => line.Length > 0 && !line.EndsWith(",,", StringComparison.Ordinal) && !line.EndsWith(";;", StringComparison.Ordinal));
+        }
+        catch (Exception exception) when (OutputException.IsDisk(exception))
+        {
+            throw new OutputException($"cannot read {path}: {exception.Message.ReplaceLineEndings(" ")}");
+        }
     }
 }

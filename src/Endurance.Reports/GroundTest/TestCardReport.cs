@@ -18,7 +18,7 @@ public static class TestCardReport
             new ReportHeading("Build-up"),
             new ReportList("", plan.BuildUp),
             new ReportList("When the timed run ends", plan.StopRule),
-            new ReportTable("Written by", [new("date"), new("place"), new("at the master"), new("at the meters"), new("degC")], [["", "", "", "", ""]]),
+            new ReportTable("Written by", [new("date"), new("place"), new("at the master"), new("at the meters"), new("ambient", "degC")], [["", "", "", "", ""]]),
             .. plan.Points.GroupBy(point => point.Group).SelectMany(Section),
         ]);
 
