@@ -35,6 +35,18 @@ public sealed class TestCardTests
         GoldenText.AssertMatches("testcard.csv", TestCardCsv.Write(GroundTestStudy.Plan(Small())).ReplaceLineEndings("\n"));
 
     [Fact]
+    public void Load_ThatNoGroundSourceRuns_SaysSo()
+    {
+        var starter = Scenario() with { Buses = [Bus("bus")], Loads = [Amperes("starter", "bus", 200, 5)] };
+
+        var point = Assert.Single(GroundTestStudy.Plan(starter).Points);
+
+        Assert.Equal("starter alone", point.Title);
+        Assert.Equal(0, Assert.Single(point.Readings, reading => reading.Kind == ReadingKind.LoadAmperes).Predicted);
+        Assert.Equal("No source that can be used with the engine stopped runs it: this point proves only that it stays off.", point.Remarks[^1]);
+    }
+
+    [Fact]
     public void Csv_OfANameThatIsAFormula_IsText()
     {
         var lines = TestCardCsv.Write(GroundTestStudy.Plan(Small("=1+2,\"x"))).Split("\r\n");

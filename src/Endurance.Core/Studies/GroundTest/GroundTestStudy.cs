@@ -15,7 +15,7 @@ public static class GroundTestStudy
     {
         var run = EnduranceRun.Of(scenario, cancellation);
         var points = new List<TestPoint>();
-        foreach (var point in InOrder(scenario, run.Points))
+        foreach (var point in InOrder(scenario, run.Points).Where(point => !point.Readings.IsEmpty))
         {
             cancellation.ThrowIfCancellationRequested();
             points.Add(point with { Number = points.Count + 1 });

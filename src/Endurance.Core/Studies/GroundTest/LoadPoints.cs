@@ -42,7 +42,7 @@ internal static class LoadPoints
             [load.Name],
             setup,
             [readings.Of(ReadingKind.BusVolts, load.Bus), readings.Of(ReadingKind.LoadAmperes, load.Name)],
-            PointMaker.IsShort(scenario, load.Name) ? [Seconds] : []);
+            [.. Remarks(scenario, load, readings.Amperes(ReadingKind.LoadAmperes, load.Name))]);
     }
 
     public static IEnumerable<TestPoint> Together(Scenario scenario)
@@ -57,6 +57,14 @@ internal static class LoadPoints
         ImmutableArray<string> off = [.. scenario.Loads.Select(load => load.Name).Where(shed.Contains)];
         if (!off.IsEmpty)
             yield return AsDrawn(TestGroup.ShedList, "what is left on after everything on the shed lists", scenario, kept, off);
+    }
+
+    private static IEnumerable<string> Remarks(Scenario scenario, Load load, double amperes)
+    {
+        if (PointMaker.IsShort(scenario, load.Name))
+            yield return Seconds;
+        if (amperes <= 0)
+            yield return "No source that can be used with the engine stopped runs it: this point proves only that it stays off.";
     }
 
     private static TestPoint AsDrawn(TestGroup group, string title, Scenario scenario, string[] on, ImmutableArray<string> shed = default)
