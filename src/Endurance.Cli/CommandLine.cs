@@ -64,6 +64,10 @@ internal static class CommandLine
         {
             RunCommand.Create(screen),
             CompareCommand.Create(screen),
+            SizeCommand.Create(screen),
+            FailuresCommand.Create(screen),
+            SpreadCommand.Create(screen),
+            SweepCommand.Create(screen),
             WiringCommand.Create(screen),
             LoadsCommand.Create(screen),
             CheckCommand.Create(),

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using Endurance.Cli.Arguments;
 using Endurance.Cli.Output;
 using Endurance.Quantities;
 using Endurance.Scenarios;
@@ -81,8 +80,8 @@ internal static class RunCommand
             return nothing;
 
         var known = scenario.FailureCases.Select(failureCase => failureCase.Name).ToList();
-        if (request.Cases.FirstOrDefault(name => !known.Contains(name, StringComparer.Ordinal)) is { } unknown)
-            return $"--case: there is no failure case '{unknown}'.{NearestWord.Hint(unknown, known)} The cases are: {string.Join(", ", known)}.";
+        if (request.Cases.Select(name => PartName.Unknown("--case", "failure case", "cases", name, known)).FirstOrDefault(text => text is not null) is { } unknown)
+            return unknown;
 
         var samples = scenario.Horizon / request.SampleInterval;
         return request.OutputFolder is not null && samples > MostSamples

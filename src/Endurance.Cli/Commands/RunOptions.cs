@@ -30,12 +30,7 @@ internal sealed class RunOptions
 
     private readonly Option<string> _format = ResultFormat.Option();
 
-    private readonly Option<string?> _out = new("--out")
-    {
-        Description = "Write plots (PNG, SVG), traces (CSV) and results.json into this folder. Without it nothing is written.",
-        HelpName = "FOLDER",
-        CustomParser = Word.For("--out"),
-    };
+    private readonly Option<string?> _out = SharedOptions.Folder("plots (PNG, SVG), traces (CSV) and results.json");
 
     private readonly Option<Duration> _sample = new("--sample")
     {
@@ -55,7 +50,7 @@ internal sealed class RunOptions
 
     private readonly Option<bool> _noPlots = new("--no-plots") { Description = "Leave the plots out of the folder." };
 
-    private readonly Option<bool> _force = new("--force") { Description = "Replace files in the folder that this program did not write." };
+    private readonly Option<bool> _force = SharedOptions.Force();
 
     public void AddTo(Command command)
     {

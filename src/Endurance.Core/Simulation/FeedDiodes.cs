@@ -9,14 +9,26 @@ internal sealed class FeedDiodes
     private readonly CompiledNetwork network;
     private readonly RunState run;
     private readonly JunctionState[] junctions;
-    private readonly bool anyMoves;
 
     public FeedDiodes(CompiledNetwork network, RunState run)
     {
         this.network = network;
         this.run = run;
         junctions = [.. network.Feeds.Select(feed => new JunctionState(feed, network.Ambient))];
-        anyMoves = junctions.Any(junction => junction.MovesWithHeat);
+        AnyMoves = junctions.Any(junction => junction.MovesWithHeat);
+    }
+
+    /// <summary>Whether any junction follows its own heat.</summary>
+    public bool AnyMoves { get; }
+
+    /// <summary>Takes guesses, kelvin by feed, for the junctions that follow their heat.</summary>
+    public void Start(ReadOnlySpan<double> kelvin)
+    {
+        for (var i = 0; i < junctions.Length; i++)
+        {
+            if (junctions[i].MovesWithHeat)
+                junctions[i].StartAt(kelvin[i]);
+        }
     }
 
     /// <summary>Junction temperature of a feed's diode, kelvin.</summary>
@@ -26,7 +38,7 @@ internal sealed class FeedDiodes
     /// <param name="watts">Heat in a feed's diode.</param>
     public bool Move(Func<int, double> watts)
     {
-        if (!anyMoves)
+        if (!AnyMoves)
             return false;
         var moved = false;
         for (var i = 0; i < junctions.Length; i++)

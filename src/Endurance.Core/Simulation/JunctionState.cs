@@ -32,6 +32,9 @@ internal sealed class JunctionState
 
     public bool MovesWithHeat => feed.Junction?.HeatPath is not null;
 
+    /// <summary>Takes a guess in kelvin.</summary>
+    public void StartAt(double kelvin) => Set(Math.Clamp(kelvin, ambient / 2, Hottest));
+
     /// <summary>Takes the temperature that belongs to a heat; <see langword="true"/> when it moved by more than the tolerance.</summary>
     public bool MoveTo(double watts, double tolerance)
     {

@@ -140,6 +140,12 @@ internal sealed class NetworkEquations
         return moved;
     }
 
+    /// <summary>Whether any junction follows its own heat.</summary>
+    public bool HasHeatPaths => diodes.AnyMoves;
+
+    /// <summary>Takes guesses of the junction temperatures that follow their heat, kelvin by feed, to start from.</summary>
+    public void StartJunctions(ReadOnlySpan<double> kelvin) => diodes.Start(kelvin);
+
     /// <summary>Sets junctions to ambient plus their heat times the heat path; <see langword="true"/> when any moved.</summary>
     public bool MoveJunctions() => diodes.Move(diodeWatts);
 

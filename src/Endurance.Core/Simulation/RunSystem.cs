@@ -13,6 +13,7 @@ internal sealed class RunSystem : IDifferentialSystem
     private readonly GuardSet guards;
     private double[] newer;
     private double[] older;
+    private readonly double[] guess;
     private double newerTime;
     private double olderTime;
     private int past;
@@ -20,8 +21,9 @@ internal sealed class RunSystem : IDifferentialSystem
     public RunSystem(CompiledNetwork network, RunState run, StateLayout layout, OperatingPointSolver solver, GuardSet guards)
     {
         this.guards = guards;
-        newer = new double[network.NodeCount];
-        older = new double[network.NodeCount];
+        newer = new double[network.NodeCount + network.Feeds.Length];
+        older = new double[newer.Length];
+        guess = new double[network.Feeds.Length];
         this.network = network;
         this.run = run;
         this.layout = layout;
@@ -78,29 +80,38 @@ internal sealed class RunSystem : IDifferentialSystem
         return true;
     }
 
-    /// <summary>Starts the solver on the straight line through the last two solutions.</summary>
+    /// <summary>Starts the solver, voltages and junctions, on the straight line through the last two solutions.</summary>
     private void Extrapolate(double t)
     {
         if (past < 2 || newerTime == olderTime)
             return;
         var share = (t - newerTime) / (newerTime - olderTime);
-        for (var i = 0; i < newer.Length; i++)
+        for (var i = 0; i < solver.Volts.Length; i++)
             solver.Volts[i] = newer[i] + (share * (newer[i] - older[i]));
+        if (!solver.Equations.HasHeatPaths)
+            return;
+        for (var i = 0; i < guess.Length; i++)
+        {
+            var at = solver.Volts.Length + i;
+            guess[i] = newer[at] + (share * (newer[at] - older[at]));
+        }
+
+        solver.Equations.StartJunctions(guess);
     }
 
     private void Remember(double t)
     {
-        if (past > 0 && t == newerTime)
+        if (past == 0 || t != newerTime)
         {
-            solver.Volts.CopyTo(newer, 0);
-            return;
+            (older, newer) = (newer, older);
+            olderTime = newerTime;
+            newerTime = t;
+            past = Math.Min(past + 1, 2);
         }
 
-        (older, newer) = (newer, older);
-        olderTime = newerTime;
-        newerTime = t;
         solver.Volts.CopyTo(newer, 0);
-        past = Math.Min(past + 1, 2);
+        for (var i = 0; i < guess.Length && solver.Equations.HasHeatPaths; i++)
+            newer[solver.Volts.Length + i] = solver.Equations.JunctionKelvin(i);
     }
 
     private void BatteryRates(NetworkEquations equations, ReadOnlySpan<double> y, Span<double> rates)

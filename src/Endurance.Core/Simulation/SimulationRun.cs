@@ -39,6 +39,7 @@ internal sealed class SimulationRun
     private readonly Settlement settlement;
     private readonly Recorder recorder;
     private readonly TraceRecorder? trace;
+    private readonly RequirementWatch? decided;
     private readonly double horizon;
     private readonly double[] y;
     private readonly double[] start;
@@ -70,6 +71,7 @@ internal sealed class SimulationRun
         settlement = new Settlement(network, run, system, solver, guards, heats, watches, journal);
         recorder = new Recorder(network, run, solver, layout, watches, journal);
         trace = options.SampleInterval is { } interval ? new TraceRecorder(network, solver, interval.Seconds) : null;
+        decided = options.EndsWhenDecided ? new RequirementWatch(scenario, failureCase, journal) : null;
         y = new double[layout.Size];
         foreach (var battery in network.Batteries)
             battery.SetInitial(y);
@@ -78,7 +80,7 @@ internal sealed class SimulationRun
         keptVolts = new double[network.NodeCount];
     }
 
-    public bool IsFinished => t >= horizon || (!run.AnySource() && !clock.IsAnythingToCome(y));
+    public bool IsFinished => t >= horizon || decided?.IsDecided(t) == true || (!run.AnySource() && !clock.IsAnythingToCome(y));
 
     public void Begin()
     {
@@ -126,7 +128,7 @@ internal sealed class SimulationRun
     {
         if (t < horizon)
             EndDead();
-        journal.Note(t, EventKind.End, "", t >= horizon ? "end of the time simulated" : "no source left");
+        journal.Note(t, EventKind.End, "", t >= horizon || decided?.IsDecided(t) == true ? "end of the time simulated" : "no source left");
         var statistics = new SimulationStatistics(accepted, rejected, solver.Solves, solver.Iterations);
         return recorder.Result(y, t, start, statistics, trace?.ToTrace(), Findings());
     }
