@@ -76,6 +76,7 @@ internal static class CommandLine
             NewCommand.Create(),
             ExplainCommand.Create(screen),
             FitCommand.Create(screen),
+            TestcardCommand.Create(),
         };
 
         // The host of a test, or a renamed launcher, would show its own name.

@@ -99,6 +99,18 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
               0  the scenario can be run
               2  it cannot
             """,
+        "testcard" => """
+            Examples:
+              endurance testcard floatplane.yaml
+                  The whole ground test as Markdown: objective, safety, numbered points with predictions.
+              endurance testcard floatplane.yaml --out out/card
+                  To print (testcard.html) and to fill in with a spreadsheet (testcard.csv).
+
+            Exit codes:
+              0  the card is written
+              2  the scenario, the command line or the folder is wrong
+              3  the program itself failed
+            """,
         "battery" => """
             Examples:
               endurance battery floatplane.yaml

@@ -2,6 +2,7 @@ using Endurance.Components;
 using Endurance.Findings;
 using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
+using Endurance.Studies.GroundTest;
 using Endurance.Studies.Wiring;
 
 namespace Endurance.Reports;
@@ -70,5 +71,32 @@ internal static class Wording
         LoadBasis.Plate => "plate",
         LoadBasis.Measured => "measured",
         _ => throw new ArgumentOutOfRangeException(nameof(basis), basis, "Unknown basis."),
+    };
+
+    public static string Of(TestGroup group) => group switch
+    {
+        TestGroup.RestVoltage => "Batteries at rest",
+        TestGroup.Conducts => "Each feed conducts",
+        TestGroup.DiodeBlocks => "Each diode blocks",
+        TestGroup.Opens => "Each contact opens",
+        TestGroup.LoadAlone => "Each load alone",
+        TestGroup.AllLoads => "All loads",
+        TestGroup.SourceAlone => "Each battery alone",
+        TestGroup.Warning => "Warnings",
+        TestGroup.ShedList => "Shed list",
+        TestGroup.Transfer => "Failure cases, step by step",
+        TestGroup.EnduranceRun => "Timed run",
+        TestGroup.EngineRunning => "Engine running",
+        _ => throw new ArgumentOutOfRangeException(nameof(group), group, "Unknown group."),
+    };
+
+    /// <summary>The name of a reading as every form of a test card uses it.</summary>
+    public static string Of(ExpectedReading reading) => reading.Kind switch
+    {
+        ReadingKind.BusVolts => $"bus {reading.Part}",
+        ReadingKind.FeedAmperes => $"feed {reading.Part}",
+        ReadingKind.BatteryAmperes => $"battery {reading.Part}",
+        ReadingKind.LoadAmperes => $"load {reading.Part}",
+        _ => throw new ArgumentOutOfRangeException(nameof(reading), reading.Kind, "Unknown kind of reading."),
     };
 }

@@ -43,10 +43,15 @@ public sealed class Simulator
     }
 
     /// <summary>Settles time zero only, and tells what is lost there at once.</summary>
-    internal ImmutableArray<LoadOutcome> RunStart(FailureCase failureCase)
+    internal ImmutableArray<LoadOutcome> RunStart(FailureCase failureCase) => Start(failureCase, new SimulationOptions()).Loads;
+
+    /// <summary>Settles time zero only; the first sample of the trace is the settled network.</summary>
+    internal SimulationResult Start(FailureCase failureCase) => Start(failureCase, new SimulationOptions { SampleInterval = scenario.Horizon });
+
+    private SimulationResult Start(FailureCase failureCase, SimulationOptions options)
     {
-        var run = new SimulationRun(scenario, network, failureCase, new SimulationOptions());
+        var run = new SimulationRun(scenario, network, failureCase, options);
         run.Begin();
-        return run.Result().Loads;
+        return run.Result();
     }
 }

@@ -1,0 +1,34 @@
+using System.Text;
+using Endurance.Studies.GroundTest;
+
+namespace Endurance.Reports;
+
+/// <summary>A ground test as a table to fill in, a row a reading.</summary>
+public static class TestCardCsv
+{
+    private const string Header = "point,title,quantity,unit,predicted,tolerance,measured,remarks";
+
+    /// <summary>RFC 4180: comma-separated, lines end with CR LF; measured and remarks are empty.</summary>
+    public static string Write(GroundTestPlan plan)
+    {
+        var text = new StringBuilder(Header).Append(CsvText.LineEnd);
+        foreach (var point in plan.Points)
+        {
+            foreach (var reading in point.Readings)
+            {
+                text.AppendJoin(
+                    ',',
+                    TestCardReport.Label(point),
+                    CsvText.FromPerson(point.Title),
+                    CsvText.FromPerson(Wording.Of(reading)),
+                    reading.Unit,
+                    RoundedNumber.Fixed(reading.Predicted, 2),
+                    RoundedNumber.Fixed(reading.Tolerance, 2),
+                    "",
+                    "").Append(CsvText.LineEnd);
+            }
+        }
+
+        return text.ToString();
+    }
+}

@@ -1,0 +1,139 @@
+using Endurance.Components;
+using Endurance.Scenarios;
+using Endurance.Studies.GroundTest;
+using Endurance.Tests.Yaml;
+using Endurance.Yaml;
+
+namespace Endurance.Tests.Studies;
+
+/// <summary>Of every shipped scenario, the ground test has to prove every part by a reading that would differ if the part failed.</summary>
+public sealed class GroundTestStudyTests
+{
+    public static TheoryData<string> Files => ShippedScenarioTests.Files;
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Feed_OfAShippedScenario_CarriesCurrentAtAPoint(string file)
+    {
+        var (scenario, plan) = Read(file);
+
+        Assert.All(scenario.Feeds, feed =>
+        {
+            var point = Single(plan, TestGroup.Conducts, feed.Name);
+            Assert.True(Reading(point, ReadingKind.FeedAmperes, feed.Name).Predicted >= 0.1);
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Diode_OfAShippedScenario_HoldsVoltsBackAtAPoint(string file)
+    {
+        var (scenario, plan) = Read(file);
+
+        Assert.All(scenario.Feeds.Where(feed => feed.Diode is not null), feed =>
+        {
+            var point = Single(plan, TestGroup.DiodeBlocks, feed.Name);
+            Assert.True(Reading(point, ReadingKind.BusVolts, feed.To).Predicted > 10);
+            Assert.InRange(Reading(point, ReadingKind.BusVolts, feed.From).Predicted, 0, 0.1);
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Contact_OfAShippedScenario_InterruptsAtAPoint(string file)
+    {
+        var (scenario, plan) = Read(file);
+
+        Assert.All(scenario.Feeds.Where(HasContact), feed =>
+        {
+            var point = Single(plan, TestGroup.Opens, feed.Name);
+            Assert.True(Reading(point, ReadingKind.BusVolts, feed.From).Predicted > 10);
+            Assert.InRange(Reading(point, ReadingKind.BusVolts, feed.To).Predicted, 0, 0.1);
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Load_OfAShippedScenario_DrawsAtAPointOfItsOwn(string file)
+    {
+        var (scenario, plan) = Read(file);
+
+        Assert.All(scenario.Loads, load => Assert.True(Reading(Single(plan, TestGroup.LoadAlone, load.Name), ReadingKind.LoadAmperes, load.Name).Predicted > 0));
+        Assert.All(scenario.Loads.Where(load => !load.Inputs.IsEmpty), load =>
+            Assert.Equal(load.Inputs.Length, plan.Points.Count(point => point.Group == TestGroup.Conducts && point.Parts.Contains(load.Name))));
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Source_OfAShippedScenario_GivesAtAPoint(string file)
+    {
+        var (scenario, plan) = Read(file);
+
+        Assert.All(scenario.Batteries, battery =>
+        {
+            Assert.True(Reading(Single(plan, TestGroup.RestVoltage, battery.Name), ReadingKind.BusVolts, battery.Bus).Predicted > 10);
+            Assert.NotEmpty(Single(plan, TestGroup.SourceAlone, battery.Name).Readings);
+        });
+        Assert.All(scenario.Alternators, alternator => Assert.Equal(
+            alternator.Setpoint.Volts,
+            Reading(Single(plan, TestGroup.EngineRunning, alternator.Name), ReadingKind.BusVolts, alternator.Bus).Predicted,
+            1.5));
+        Assert.All(scenario.Chargers, charger => Assert.NotEmpty(Single(plan, TestGroup.EngineRunning, charger.Name).Readings));
+        Assert.All(scenario.Warnings, warning => Assert.NotEmpty(Single(plan, TestGroup.Warning, warning.Name).Readings));
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Points_OfAShippedScenario_AreNumberedFromOneAndFinite(string file)
+    {
+        var (_, plan) = Read(file);
+
+        Assert.Equal(Enumerable.Range(1, plan.Points.Length), plan.Points.Select(point => point.Number));
+        Assert.All(plan.Points.SelectMany(point => point.Readings), reading =>
+        {
+            Assert.True(double.IsFinite(reading.Predicted));
+            Assert.True(reading.Tolerance > 0);
+        });
+        Assert.Contains(plan.Points, point => point.Group == TestGroup.EnduranceRun);
+    }
+
+    [Fact]
+    public void TimedRun_OfTheFloatplane_EndsBeforeABatteryIsBelowAFifth()
+    {
+        var (_, plan) = Read("floatplane.yaml");
+
+        var run = plan.Points.Where(point => point.Group == TestGroup.EnduranceRun).ToList();
+
+        Assert.Equal("alternator_failure, 0 min", run[0].Title);
+        Assert.Equal("alternator_failure, 5 min", run[1].Title);
+        Assert.Equal("alternator_failure, 115 min", run[^1].Title);
+        Assert.Equal("Run alternator_failure until 115 min: ship_battery is then predicted to be below 20 % charge.", plan.StopRule[0]);
+    }
+
+    [Fact]
+    public void Steps_OfAFailureCase_ArePredictedOneAfterTheOther()
+    {
+        var (_, plan) = Read("floatplane.yaml");
+
+        var step = Assert.Single(plan.Points, point => point.Group == TestGroup.Transfer && string.Equals(point.Title, "alternator_failure, step 2", StringComparison.Ordinal));
+
+        // Past the open master: the main bus has no line, the alternate feed has.
+        Assert.DoesNotContain(step.Readings, reading => string.Equals(reading.Part, "main_bus", StringComparison.Ordinal));
+        Assert.True(Reading(step, ReadingKind.FeedAmperes, "essential_alternate").Predicted > 5);
+        Assert.Contains("Then open master.", step.Configuration);
+    }
+
+    private static (Scenario Scenario, GroundTestPlan Plan) Read(string file)
+    {
+        var scenario = ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, file)).Scenario!;
+        return (scenario, GroundTestStudy.Plan(scenario));
+    }
+
+    private static TestPoint Single(GroundTestPlan plan, TestGroup group, string part) =>
+        Assert.Single(plan.Points, point => point.Group == group && point.Parts[0] == part);
+
+    private static ExpectedReading Reading(TestPoint point, ReadingKind kind, string part) =>
+        Assert.Single(point.Readings, reading => reading.Kind == kind && string.Equals(reading.Part, part, StringComparison.Ordinal));
+
+    private static bool HasContact(Feed feed) => feed.Switch is not null || feed.Contactor is not null || feed.Breaker is not null || feed.Fuse is not null;
+}
