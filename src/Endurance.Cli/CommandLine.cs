@@ -65,6 +65,7 @@ internal static class CommandLine
             RunCommand.Create(screen),
             WiringCommand.Create(screen),
             LoadsCommand.Create(screen),
+            ReportCommand.Create(),
             CheckCommand.Create(),
             BatteryCommand.Create(screen),
             PartsCommand.Create(screen),
