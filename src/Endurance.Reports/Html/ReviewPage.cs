@@ -72,7 +72,7 @@ public static class ReviewPage
         if (PlotSet.EssentialBus(facts.Scenario) is { } bus && CaseComparisonPlot.Describe(facts.Scenario, facts.Cases, bus) is { } plot)
         {
             html.Element("p", "Point at a curve, or select it and use the arrow keys, to read minutes and values.", ("class", "small screen"));
-            CurveFigure.Write(html, plot, 0);
+            CurveFigure.Write(html, plot with { Notes = plot.Notes.SetItem(0, "The rings, and the minutes in the key, tell when the bus first falls below its cutoff, or when the run ends where it has none.") }, 0);
         }
     }
 
