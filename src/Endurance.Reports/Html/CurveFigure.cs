@@ -25,7 +25,7 @@ internal static class CurveFigure
         var series = panel.Series.Select(line => line with { Points = CurvePoints.Thinned(line.Points, Deviation) }).ToImmutableArray();
         html.Open("figure", ("class", "reads")).Element("figcaption", plot.Title);
         html.Open("div", ("class", "scroll"), ("tabindex", "-1"));
-        html.Open("svg", ("class", "chart"), ("viewBox", $"0 0 {N(Width)} {N(Height)}"), ("role", "img"), ("tabindex", "0"), ("aria-label", plot.Title + "; " + string.Join("; ", series.Select(line => Named(panel, line)))));
+        html.Open("svg", ("class", "chart"), ("viewBox", $"0 0 {N(Width)} {N(Height)}"), ("role", "img"), ("tabindex", "0"), ("aria-label", plot.Title + "; " + string.Join("; ", series.Select(line => line.Name + Words(panel, line)))));
         html.Open("clipPath", ("id", id)).Shape("rect", ("x", N(Left)), ("y", N(Top)), ("width", N(Right - Left)), ("height", N(Bottom - Top))).Close("clipPath");
         Axes(html, panel);
         Lines(html, panel);
@@ -87,17 +87,18 @@ internal static class CurveFigure
     {
         html.Open("ul", ("class", "key"));
         foreach (var line in series)
-            Swatch(html, Named(panel, line), Colour(line.Style), Dash(line.Style), "2.2");
+            Swatch(html, line.Name, Words(panel, line), Colour(line.Style), Dash(line.Style), "2.2");
         foreach (var line in panel.Lines)
-            Swatch(html, line.Text, "#5a626d", line.Kind is ReferenceLineKind.Cutoff ? "6 4" : "2 3", line.Kind is ReferenceLineKind.Cutoff ? "1.4" : "2.4");
+            Swatch(html, line.Text, "", "#5a626d", line.Kind is ReferenceLineKind.Cutoff ? "6 4" : "2 3", line.Kind is ReferenceLineKind.Cutoff ? "1.4" : "2.4");
         html.Close("ul");
     }
 
-    private static void Swatch(HtmlWriter html, string text, string colour, string dash, string width)
+    /// <summary>The name stands isolated, so that one written from right to left leaves the order of what follows alone.</summary>
+    private static void Swatch(HtmlWriter html, string name, string words, string colour, string dash, string width)
     {
         html.Open("li").Open("svg", ("width", "40"), ("height", "10"), ("aria-hidden", "true"));
         html.Shape("line", ("x1", "0"), ("x2", "40"), ("y1", "5"), ("y2", "5"), ("stroke", colour), ("stroke-width", width), ("stroke-dasharray", dash));
-        html.Close("svg").Text(text).Close("li");
+        html.Close("svg").Open("bdi").Text(name).Markup("</bdi>").Text(words).Close("li");
     }
 
     private static void Notes(HtmlWriter html, PlotDescription plot)
@@ -114,9 +115,9 @@ internal static class CurveFigure
             html.Element("p", note, ("class", "small"));
     }
 
-    /// <summary>With the words of its marker, where there is one.</summary>
-    private static string Named(PlotPanel panel, PlotSeries line) =>
-        panel.Markers.FirstOrDefault(marker => marker.Style == line.Style) is { } marker ? $"{line.Name}: {marker.Text}" : line.Name;
+    /// <summary>Words of its marker, where there is one.</summary>
+    private static string Words(PlotPanel panel, PlotSeries line) =>
+        panel.Markers.FirstOrDefault(marker => marker.Style == line.Style) is { } marker ? ": " + marker.Text : "";
 
     private static string Data(PlotPanel panel, ImmutableArray<PlotSeries> series)
     {

@@ -22,7 +22,7 @@ internal static class FrontBlocks
             return $"Some requirement is NOT met in {RoundedNumber.Short(failed.Length, 0)} of {RoundedNumber.Short(cases.Length, 0)} failure cases: {string.Join(", ", failed)}.";
         return cases.All(result => result.Verdict == Studies.FailureCases.Verdict.None)
             ? "No requirement applies to any failure case, so nothing is judged."
-            : $"Every requirement that applies is met in all {RoundedNumber.Short(cases.Length, 0)} failure cases.";
+            : $"Every requirement that applies is met in every failure case.";
     }
 
     private static ImmutableArray<ReportBlock> Loads(ReviewFacts facts)
