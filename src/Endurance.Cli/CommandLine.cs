@@ -63,6 +63,11 @@ internal static class CommandLine
         var root = new RootCommand("Tells how many minutes each essential load of a light aircraft stays alive after an electrical failure.")
         {
             RunCommand.Create(screen),
+            CompareCommand.Create(screen),
+            SizeCommand.Create(screen),
+            FailuresCommand.Create(screen),
+            SpreadCommand.Create(screen),
+            SweepCommand.Create(screen),
             WiringCommand.Create(screen),
             LoadsCommand.Create(screen),
             ReportCommand.Create(),
@@ -70,6 +75,7 @@ internal static class CommandLine
             BatteryCommand.Create(screen),
             PartsCommand.Create(screen),
             NewCommand.Create(),
+            ExplainCommand.Create(screen),
             FitCommand.Create(screen),
         };
 

@@ -90,6 +90,19 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
               2  the scenario, the command line or the place to write to is wrong
               3  the program itself failed
             """,
+        "compare" => """
+            Examples:
+              endurance compare layouts.yaml
+                  The scenario as drawn and each of its layouts: minutes, volts, heat, parts, single failures survived.
+              endurance compare old.yaml new.yaml --case engine_out --out out/compare
+                  Two files and their layouts, and a picture of the essential bus in one case.
+
+            Exit codes:
+              0  every requirement is met in every layout, or there is none
+              1  some requirement is not met
+              2  a scenario, the command line or the folder is wrong
+              3  the program itself failed
+            """,
         "check" => """
             Examples:
               endurance check floatplane.yaml
@@ -114,6 +127,62 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
               0  the table is written
               2  the scenario, the command line or the folder is wrong
             """,
+        "size" => """
+            Examples:
+              endurance size floatplane.yaml --battery ship_battery
+                  The smallest capacity that meets every requirement in every case, and the smallest on offer.
+              endurance size floatplane.yaml --battery ship_battery --find health
+                  When to replace it.
+              endurance size floatplane.yaml --find load --bus essential_bus
+                  How many amperes more that bus can carry.
+              endurance size floatplane.yaml --find delay --out out/floatplane
+                  How late the pilot may act, and a plot in a folder.
+
+            Exit codes:
+              0  the scenario as it stands meets its requirements
+              1  it does not, or nothing that was tried does
+              2  the scenario, the command line or the folder is wrong
+            """,
+        "failures" => """
+            Examples:
+              endurance failures floatplane.yaml
+                  What every single failure takes, and which failures nothing would show.
+              endurance failures floatplane.yaml --case engine_out --out out/floatplane
+                  The matrix of that case, and a picture of every case in a folder.
+              endurance failures floatplane.yaml --pairs --format csv > pairs.csv
+                  Every two failures at once, for a spreadsheet.
+
+            Exit codes:
+              0  no failure loses a requirement
+              1  some failure does
+              2  the scenario, the command line or the folder is wrong
+            """,
+        "spread" => """
+            Examples:
+              endurance spread floatplane.yaml --samples 10000 --seed 1
+                  P5, P50 and P95 of the minutes, and how likely each requirement is met.
+              endurance spread floatplane.yaml --sensitivity --out out/floatplane
+                  Also which tolerance matters most, and the pictures in a folder.
+
+            The scenario says under tolerances how far each quantity may be off.
+
+            Exit codes:
+              0  every sample meets every requirement
+              1  some sample does not
+              2  the scenario, the command line or the folder is wrong
+            """,
+        "sweep" => """
+            Examples:
+              endurance sweep floatplane.yaml --vary ship_battery.health --from "100 %" --to "60 %" --steps 9
+                  Minutes of every case as the battery ages.
+              endurance sweep floatplane.yaml --vary com_receive.current --from "0.5 A" --to "1 A" --out out/floatplane
+                  The same for a load, and a plot in a folder.
+
+            Exit codes:
+              0  every value meets every requirement
+              1  some value does not
+              2  the scenario, the command line or the folder is wrong
+            """,
         "parts" => """
             Examples:
               endurance parts
@@ -127,6 +196,19 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
                   A small commented aircraft to change into your own.
               endurance new mine.yaml --force
                   The same, in place of a file that is already there.
+            """,
+        "explain" => """
+            Examples:
+              endurance explain warning-behind-diode
+                  What a finding means, why it matters, what to do.
+              endurance explain ideality
+                  A key of the scenario; column heads of the report work too.
+              endurance explain
+                  All words there are.
+
+            Exit codes:
+              0  the word is explained
+              2  it is not known; the nearest one is shown
             """,
         "fit" => """
             Examples:

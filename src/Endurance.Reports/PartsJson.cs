@@ -1,3 +1,4 @@
+using Endurance.Components;
 using Endurance.Library;
 
 namespace Endurance.Reports;
@@ -24,6 +25,11 @@ public static class PartsJson
         {
             wire.WriteString("gauge", row.Gauge.ToString());
             JsonText.Number(wire, "ohms_per_thousand_feet", row.OhmsPerThousandFeet, Decimals);
+            JsonText.Number(wire, "amps_105_degc", row.AmperesAt105, Decimals);
+            JsonText.Number(wire, "amps_150_degc", row.AmperesAt150, Decimals);
+            JsonText.Number(wire, "amps_200_degc", row.AmperesAt200, Decimals);
+            JsonText.Number(wire, "largest_breaker_amps", ProtectionChart.Largest(row.Gauge, ProtectionKind.Breaker)?.Amperes, Decimals);
+            JsonText.Number(wire, "largest_fuse_amps", ProtectionChart.Largest(row.Gauge, ProtectionKind.Fuse)?.Amperes, Decimals);
             wire.WriteString("source", row.Source);
         });
         JsonText.WriteArray(json, "diodes", PartsReport.Diodes, (diode, kind) =>

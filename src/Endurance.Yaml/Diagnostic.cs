@@ -29,6 +29,9 @@ public sealed record Diagnostic
     /// <summary>What is wrong, with the offending text.</summary>
     public required string Message { get; init; }
 
+    /// <summary>The layout in which it arises; <see langword="null"/>: in the scenario as drawn too.</summary>
+    public string? Layout { get; init; }
+
     /// <summary>What was expected; <see langword="null"/> when the message says it all.</summary>
     public string? Expected { get; init; }
 

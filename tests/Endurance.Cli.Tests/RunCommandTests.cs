@@ -8,6 +8,18 @@ public sealed class RunCommandTests : IDisposable
 
     public void Dispose() => _folder.Dispose();
 
+    // 18 Ah at 2 A last 540 min, so within 30 min no approach of 10 min comes too late.
+    [Fact]
+    public void Landing_Given_AddsTheLatestApproachToJsonAlone()
+    {
+        var without = _folder.Write("bench.yaml", Scenarios.Passing);
+        var with = _folder.Write("landing.yaml", Scenarios.Passing + "landing: {connect: [display], lasts: 10 min}\n");
+
+        Assert.DoesNotContain("latest_approach_minutes", ProgramRun.InProcess("run", without, "--format", "json").Output, StringComparison.Ordinal);
+        Assert.Contains("\"latest_approach_minutes\": null", ProgramRun.InProcess("run", with, "--format", "json").Output, StringComparison.Ordinal);
+        Assert.Contains("more than 20", ProgramRun.InProcess("run", with).Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Run_RequirementMet_ExitsZeroWithTheResultOnOutputAlone()
     {

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using Endurance.Cli.Arguments;
 using Endurance.Cli.Output;
 using Endurance.Components;
 using Endurance.Reports;
@@ -62,8 +61,8 @@ internal static class BatteryCommand
         var names = scenario.Batteries.Select(battery => battery.Name).ToList();
         if (names.Count == 0)
             return $"{request.File} has no battery.";
-        if (request.Battery is { } name && !names.Contains(name, StringComparer.Ordinal))
-            return $"--battery: there is no battery '{name}'.{NearestWord.Hint(name, names)} The batteries are: {string.Join(", ", names)}.";
+        if (request.Battery is { } name && PartName.Unknown("--battery", "battery", "batteries", name, names) is { } unknown)
+            return unknown;
         return request.Format == ResultFormat.Json && request.Battery is null && names.Count > 1
             ? $"--format json is about one battery; choose it with --battery. The batteries are: {string.Join(", ", names)}."
             : null;

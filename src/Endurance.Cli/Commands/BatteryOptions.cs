@@ -37,21 +37,11 @@ internal sealed class BatteryOptions
         CustomParser = TypedQuantity.Of("--to", Limits.Volts("10.5 V")),
     };
 
-    private readonly Option<string> _format = new("--format")
-    {
-        Description = $"How the result is written: {string.Join(", ", Formats)}. Default: {ResultFormat.Table}.",
-        HelpName = "FORMAT",
-        CustomParser = Choice.Of("--format", Formats),
-    };
+    private readonly Option<string> _format = SharedOptions.Format(Formats);
 
-    private readonly Option<string?> _out = new("--out")
-    {
-        Description = "Write a plot of each battery (PNG, SVG) into this folder. Without it nothing is written.",
-        HelpName = "FOLDER",
-        CustomParser = Word.For("--out"),
-    };
+    private readonly Option<string?> _out = SharedOptions.Folder("a plot of each battery (PNG, SVG)");
 
-    private readonly Option<bool> _force = new("--force") { Description = "Replace files in the folder that this program did not write." };
+    private readonly Option<bool> _force = SharedOptions.Force();
 
     public void AddTo(Command command)
     {

@@ -24,11 +24,15 @@ internal static class CheckCommand
     private static int Execute(string path, TextWriter output, TextWriter error)
     {
         var read = ScenarioReader.ReadFile(path);
-        ScenarioFile.WriteDiagnostics(read.Diagnostics, error);
-        var errors = read.Diagnostics.Count(diagnostic => diagnostic.Severity == Severity.Error);
-        var warnings = read.Diagnostics.Length - errors;
+
+        // What is wrong with a layout alone; the rest has been told of the scenario as drawn.
+        var ofLayouts = read.Layouts.SelectMany(layout => ScenarioReader.ReadFile(path, layout).Diagnostics).Where(told => told.Layout is not null);
+        var diagnostics = read.Diagnostics.AddRange(ofLayouts);
+        ScenarioFile.WriteDiagnostics(diagnostics, error);
+        var errors = diagnostics.Count(diagnostic => diagnostic.Severity == Severity.Error);
+        var warnings = diagnostics.Length - errors;
         var counts = $"{Count(errors, "error")}, {Count(warnings, "warning")}";
-        if (read.Scenario is not { } scenario)
+        if (errors > 0 || read.Scenario is not { } scenario)
         {
             error.WriteLine($"{path}: {counts}");
             return ExitCode.Usage;
@@ -40,7 +44,8 @@ internal static class CheckCommand
             return ExitCode.Usage;
         }
 
-        output.WriteLine($"{path}: {Parts(scenario)}: {counts}");
+        var layouts = read.Layouts.IsEmpty ? "" : $", {Count(read.Layouts.Length, "layout")}";
+        output.WriteLine($"{path}: {Parts(scenario)}{layouts}: {counts}");
         return ExitCode.Met;
     }
 

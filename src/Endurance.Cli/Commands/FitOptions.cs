@@ -68,21 +68,11 @@ internal sealed class FitOptions
         CustomParser = TypedQuantity.Of("--peukert", Limits.Number(1, MostExponent, "1.15")),
     };
 
-    private readonly Option<string> _format = new("--format")
-    {
-        Description = $"How the result is written: {string.Join(", ", Formats)}. Default: {ResultFormat.Table}.",
-        HelpName = "FORMAT",
-        CustomParser = Choice.Of("--format", Formats),
-    };
+    private readonly Option<string> _format = SharedOptions.Format(Formats);
 
-    private readonly Option<string?> _out = new("--out")
-    {
-        Description = "Write battery.yaml, fit.json and a plot (PNG, SVG) into this folder. Without it nothing is written.",
-        HelpName = "FOLDER",
-        CustomParser = Word.For("--out"),
-    };
+    private readonly Option<string?> _out = SharedOptions.Folder("battery.yaml, fit.json and a plot (PNG, SVG)");
 
-    private readonly Option<bool> _force = new("--force") { Description = "Replace files in the folder that this program did not write." };
+    private readonly Option<bool> _force = SharedOptions.Force();
 
     public static string[] Formats => [ResultFormat.Table, ResultFormat.Json, ResultFormat.Markdown];
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using Endurance.Cli.Arguments;
 using Endurance.Reports;
 using Endurance.Scenarios;
 using Endurance.Studies.FailureCases;
@@ -18,12 +17,7 @@ internal static class ResultFormat
     public static string[] All => [Table, Json, Csv, Markdown];
 
     /// <summary>The option that names one of them.</summary>
-    public static Option<string> Option() => new("--format")
-    {
-        Description = $"How the result is written: {string.Join(", ", All)}. Default: {Table}.",
-        HelpName = "FORMAT",
-        CustomParser = Choice.Of("--format", All),
-    };
+    public static Option<string> Option() => SharedOptions.Format(All);
 
     /// <summary>Quiet is the first table alone, where the form is for people.</summary>
     public static void Write(

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using Endurance.Cli.Arguments;
 using Endurance.Cli.Output;
 using Endurance.Quantities;
 using Endurance.Scenarios;
@@ -31,7 +30,7 @@ internal static class RunCommand
 
     private static int Execute(RunRequest request, TextWriter output, TextWriter error, Screen screen, CancellationToken cancellation)
     {
-        var read = ScenarioReader.ReadFile(request.File);
+        var read = ScenarioReader.ReadFile(request.File, request.Layout);
         if (read.Scenario is null || !request.IsQuiet)
             ScenarioFile.WriteDiagnostics(read.Diagnostics, error);
         if (read.Scenario is not { } scenario)
@@ -81,8 +80,8 @@ internal static class RunCommand
             return nothing;
 
         var known = scenario.FailureCases.Select(failureCase => failureCase.Name).ToList();
-        if (request.Cases.FirstOrDefault(name => !known.Contains(name, StringComparer.Ordinal)) is { } unknown)
-            return $"--case: there is no failure case '{unknown}'.{NearestWord.Hint(unknown, known)} The cases are: {string.Join(", ", known)}.";
+        if (request.Cases.Select(name => PartName.Unknown("--case", "failure case", "cases", name, known)).FirstOrDefault(text => text is not null) is { } unknown)
+            return unknown;
 
         var samples = scenario.Horizon / request.SampleInterval;
         return request.OutputFolder is not null && samples > MostSamples

@@ -21,14 +21,16 @@ internal sealed class RunOptions
         CustomParser = Word.Several("--case"),
     };
 
+    private readonly Option<string?> _layout = new("--layout")
+    {
+        Description = "Lay this layout of the scenario over it; without it the scenario runs as drawn.",
+        HelpName = "NAME",
+        CustomParser = Word.For("--layout"),
+    };
+
     private readonly Option<string> _format = ResultFormat.Option();
 
-    private readonly Option<string?> _out = new("--out")
-    {
-        Description = "Write plots (PNG, SVG), traces (CSV) and results.json into this folder. Without it nothing is written.",
-        HelpName = "FOLDER",
-        CustomParser = Word.For("--out"),
-    };
+    private readonly Option<string?> _out = SharedOptions.Folder("plots (PNG, SVG), traces (CSV) and results.json");
 
     private readonly Option<Duration> _sample = new("--sample")
     {
@@ -48,12 +50,12 @@ internal sealed class RunOptions
 
     private readonly Option<bool> _noPlots = new("--no-plots") { Description = "Leave the plots out of the folder." };
 
-    private readonly Option<bool> _force = new("--force") { Description = "Replace files in the folder that this program did not write." };
+    private readonly Option<bool> _force = SharedOptions.Force();
 
     public void AddTo(Command command)
     {
         command.Add(_file);
-        Option[] options = [_cases, _format, _out, _sample, _tolerance, _quiet, _noPlots, _force];
+        Option[] options = [_cases, _layout, _format, _out, _sample, _tolerance, _quiet, _noPlots, _force];
         foreach (var option in options)
             command.Add(option);
     }
@@ -61,6 +63,7 @@ internal sealed class RunOptions
     public RunRequest Read(ParseResult parse) => new()
     {
         File = parse.GetRequiredValue(_file),
+        Layout = parse.GetValue(_layout),
         Cases = parse.GetValue(_cases) ?? [],
         Format = parse.GetValue(_format) ?? ResultFormat.Table,
         OutputFolder = parse.GetValue(_out),

@@ -7,6 +7,9 @@ internal sealed record RunRequest
 {
     public required string File { get; init; }
 
+    /// <summary><see langword="null"/>: as drawn.</summary>
+    public required string? Layout { get; init; }
+
     /// <summary>Names of failure cases; empty for all.</summary>
     public required IReadOnlyList<string> Cases { get; init; }
 

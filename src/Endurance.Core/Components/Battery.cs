@@ -41,6 +41,12 @@ public sealed record Battery
 
     public required Temperature Temperature { get; init; }
 
+    /// <summary>Where <see cref="CapacityFactor"/> comes from, over degrees Celsius; <see langword="null"/>: temperature does not change it.</summary>
+    public PiecewiseLinear? CapacityOverTemperature { get; init; }
+
+    /// <summary>Where <see cref="ResistanceFactor"/> comes from, over degrees Celsius; <see langword="null"/>: temperature does not change it.</summary>
+    public PiecewiseLinear? ResistanceOverTemperature { get; init; }
+
     /// <summary>Capacity at <see cref="Temperature"/> as a fraction of that at 25 degC; above 0.</summary>
     public double CapacityFactor { get; init; } = 1;
 
@@ -87,14 +93,23 @@ public sealed record Battery
         ReferenceCurrent * Math.Min(1, Math.Pow(Rate.Hours / 20, 1 / PeukertExponent));
 
     /// <summary>The same battery fresh from the maker: full, of full health, at 25 degC.</summary>
-    public Battery NewAndWarm => this with
+    public Battery NewAndWarm => WithHealth(1) with
     {
-        Health = 1,
         CapacityFactor = 1,
         ResistanceFactor = 1,
-        Resistance = ResistanceWhenNew ?? Resistance,
         InitialCharge = 1,
         Temperature = Temperature.FromCelsius(25),
+    };
+
+    /// <summary>The same battery at another age: the capacity follows, and so does a resistance that was not measured.</summary>
+    public Battery WithHealth(double health) => this with { Health = health, Resistance = ResistanceWhenNew?.Scaled(1 / health) ?? Resistance };
+
+    /// <summary>The same battery at another temperature: capacity and resistance follow where the chemistry says how.</summary>
+    public Battery WithTemperature(Temperature temperature) => this with
+    {
+        Temperature = temperature,
+        CapacityFactor = CapacityOverTemperature?.At(temperature.Celsius) ?? CapacityFactor,
+        ResistanceFactor = ResistanceOverTemperature?.At(temperature.Celsius) ?? ResistanceFactor,
     };
 
     /// <summary>Rated capacity times health times the capacity factor.</summary>

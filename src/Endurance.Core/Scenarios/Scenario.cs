@@ -56,5 +56,16 @@ public sealed record Scenario
     public ImmutableArray<string> Engines =>
         [.. Alternators.Where(alternator => alternator.DrivenBy is not null).Select(alternator => alternator.DrivenBy!).Distinct(StringComparer.Ordinal)];
 
+    /// <summary>The bus most essential loads sit on, else the first with a cutoff, else the first; <see langword="null"/> without buses.</summary>
+    public string? EssentialBus
+    {
+        get
+        {
+            var most = Buses.MaxBy(bus => Loads.Count(load => load.IsEssential && string.Equals(load.Bus, bus.Name, StringComparison.Ordinal)));
+            var hasEssential = most is not null && Loads.Any(load => load.IsEssential && string.Equals(load.Bus, most.Name, StringComparison.Ordinal));
+            return hasEssential ? most!.Name : (Buses.FirstOrDefault(bus => bus.Cutoff is not null) ?? most)?.Name;
+        }
+    }
+
     public ImmutableArray<string> EssentialLoads => [.. Loads.Where(load => load.IsEssential).Select(load => load.Name)];
 }

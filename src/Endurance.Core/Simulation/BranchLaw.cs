@@ -91,7 +91,7 @@ internal static class BranchLaw
     public static BranchPoint ConstantPower(double watts, double v, double resistance)
     {
         var at = Math.Max(v, End(watts, resistance));
-        var root = Math.Sqrt((at * at) - (4 * watts * resistance));
+        var root = resistance > 0 ? Math.Sqrt((at * at) - (4 * watts * resistance)) : at;
         var amperes = 2 * watts / (at + root);
         var siemens = -amperes / root;
         return new(amperes + (siemens * (v - at)), siemens);
@@ -102,6 +102,8 @@ internal static class BranchLaw
 
     private static double End(double watts, double resistance)
     {
+        if (resistance <= 0)
+            return ConstantPowerFloor;
         const double justAbove = 1.0001;
         return Math.Max(ConstantPowerFloor, justAbove * 2 * Math.Sqrt(watts * resistance));
     }

@@ -13,10 +13,5 @@ namespace Endurance.Simulation;
 internal sealed record CompiledBreaker(string Owner, ProtectionKind Kind, int Feed, int Load, double Rating, double Limit, double TimeConstant)
 {
     /// <summary>The word for it, as in <c>essential_feed fuse</c>.</summary>
-    public string Word => Kind switch
-    {
-        ProtectionKind.Breaker => "breaker",
-        ProtectionKind.Fuse => "fuse",
-        _ => "fusible link",
-    };
+    public string Word => ProtectionWords.Of(Kind);
 }

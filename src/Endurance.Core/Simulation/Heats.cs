@@ -84,7 +84,7 @@ internal sealed class Heats
     public double Amperes(int i)
     {
         var breaker = network.Breakers[i];
-        return breaker.Feed >= 0 ? equations.FeedAmperes[breaker.Feed] : equations.LoadAmperes[breaker.Load];
+        return breaker.Feed >= 0 ? equations.FeedAmperes[breaker.Feed] : equations.LoadAmperes(breaker.Load);
     }
 
     private double Square(int i)

@@ -5,9 +5,6 @@ internal sealed class NetworkEquations
 {
     private const double GroundLeak = 1e-12;
 
-    /// <summary>Kelvin within which a junction counts as settled; far below the 0.01 K that matters, so that rates stay smooth.</summary>
-    private const double JunctionTolerance = 1e-4;
-
     /// <summary>Watts within which a charger's input counts as settled.</summary>
     private const double ChargerTolerance = 1e-8;
 
@@ -15,7 +12,9 @@ internal sealed class NetworkEquations
     private readonly RunState run;
     private readonly int n;
     private readonly NodalSystem nodal;
-    private readonly JunctionState[] junctions;
+    private readonly NodeLoads loads;
+    private readonly FeedDiodes diodes;
+    private readonly Func<int, double> diodeWatts;
 
     /// <summary>Siemens of the resistor per watt of a constant-power load at share 0.</summary>
     private double siemensPerWatt;
@@ -33,13 +32,14 @@ internal sealed class NetworkEquations
         BatteryAmperes = new double[network.Batteries.Length];
         AlternatorAmperes = new double[network.Alternators.Length];
         FeedAmperes = new double[network.Feeds.Length];
-        LoadAmperes = new double[network.Loads.Length];
+        loads = new NodeLoads(network, run);
+        loads.Sum();
         CoilAmperes = new double[network.Coils.Length];
         FieldAmperes = new double[network.Fields.Length];
         ChargerAmperes = new double[network.Chargers.Length];
         ChargerWatts = new double[network.Chargers.Length];
-        junctions = [.. network.Feeds.Select(feed => new JunctionState(feed, network.Ambient))];
-        HasHeatPaths = junctions.Any(junction => junction.MovesWithHeat);
+        diodes = new FeedDiodes(network, run);
+        diodeWatts = DiodeWatts;
     }
 
     public double[] Volts { get; }
@@ -62,8 +62,6 @@ internal sealed class NetworkEquations
     public double[] AlternatorAmperes { get; }
 
     public double[] FeedAmperes { get; }
-
-    public double[] LoadAmperes { get; }
 
     public double[] CoilAmperes { get; }
 
@@ -88,8 +86,6 @@ internal sealed class NetworkEquations
     /// <summary>A junction's heat and temperature drove each other without end.</summary>
     public bool ThermalRunaway { get; set; }
 
-    private bool HasHeatPaths { get; }
-
     /// <summary>Highest EMF, set-point or output of a working source; at least 1 V.</summary>
     public double HighestSource => Sources.Highest(network, run, BatteryEmf);
 
@@ -102,11 +98,19 @@ internal sealed class NetworkEquations
             Volts[i] = run.Energised[i] && i < network.FirstGround ? high : 0;
     }
 
+    /// <summary>Adds the loads up again after the discrete state has changed.</summary>
+    public void SumLoads() => loads.Sum();
+
+    /// <summary>Amperes of a load at the present voltages; zero when it does not draw.</summary>
+    public double LoadAmperes(int load) => run.LoadDraws(load) && run.Energised[network.Loads[load].Node]
+        ? BranchLaw.Load(run.DemandOf(load), LoadVolts(load), 1, 0).Amperes
+        : 0;
+
     /// <summary>Volts between a load's supply and its ground.</summary>
     public double LoadVolts(int load) => VoltsAcross(network.Loads[load]);
 
     /// <summary>Junction temperature of a feed's diode, kelvin.</summary>
-    public double JunctionKelvin(int feed) => junctions[feed].Kelvin;
+    public double JunctionKelvin(int feed) => diodes.Kelvin(feed);
 
     /// <summary>Heat in a feed's diode, watts.</summary>
     public double DiodeWatts(int feed)
@@ -137,19 +141,7 @@ internal sealed class NetworkEquations
     }
 
     /// <summary>Sets junctions to ambient plus their heat times the heat path; <see langword="true"/> when any moved.</summary>
-    public bool MoveJunctions()
-    {
-        if (!HasHeatPaths)
-            return false;
-        var moved = false;
-        for (var i = 0; i < junctions.Length; i++)
-        {
-            if (junctions[i].MovesWithHeat)
-                moved |= junctions[i].MoveTo(DiodeWatts(i), JunctionTolerance);
-        }
-
-        return moved;
-    }
+    public bool MoveJunctions() => diodes.Move(diodeWatts);
 
     /// <summary>Fills residual, Jacobian and branch currents at the present voltages.</summary>
     public void Assemble()
@@ -174,8 +166,7 @@ internal sealed class NetworkEquations
         AddBatteries();
         AddAlternators();
         AddChargers();
-        for (var i = 0; i < network.Loads.Length; i++)
-            LoadAmperes[i] = run.LoadDraws(i) ? AddLoad(network.Loads[i], run.DemandOf(i)) : 0;
+        AddLoads();
         for (var i = 0; i < network.Coils.Length; i++)
             CoilAmperes[i] = CoilDraw(i) is { } coil ? AddLoad(coil, coil.Demand) : 0;
         for (var i = 0; i < network.Fields.Length; i++)
@@ -203,30 +194,11 @@ internal sealed class NetworkEquations
             FeedAmperes[i] = 0;
             if (!run.Conducting[i] || !run.Energised[feed.From] || !run.Energised[feed.To])
                 continue;
-            var point = FeedPoint(feed, i, FeedVolts(feed));
+            var point = diodes.Point(i, FeedVolts(feed));
             FeedAmperes[i] = point.Amperes;
             nodal.AddBetween(feed.From, feed.To, point);
             if (feed.Ground >= 0)
                 nodal.AddReturn(feed.From, feed.To, feed.Ground, point);
-        }
-    }
-
-    private BranchPoint FeedPoint(CompiledFeed feed, int index, double v)
-    {
-        if (run.DiodeShorted[index])
-        {
-            var resistance = feed.ConductorResistance + feed.ShortedResistance;
-            return new(v / resistance, 1 / resistance);
-        }
-
-        switch (feed.Law)
-        {
-            case FeedLaw.JunctionDiode:
-                return BranchLaw.Junction(v, junctions[index], feed.SeriesResistance, feed.Leakage);
-            case FeedLaw.IdealDiode:
-                return BranchLaw.IdealDiode(v, feed.OnResistance, feed.RegulatedDrop, feed.ConductorResistance);
-            default:
-                return new(v / feed.SeriesResistance, 1 / feed.SeriesResistance);
         }
     }
 
@@ -273,6 +245,26 @@ internal sealed class NetworkEquations
             nodal.Add(charger.From, BranchLaw.ConstantPower(watts, Volts[charger.From], 0));
             IsBeyondAnEnd |= BranchLaw.IsBeyondTheEnd(watts, Volts[charger.From], 0);
         }
+    }
+
+    private void AddLoads()
+    {
+        var standIn = (1 - PowerShare) * siemensPerWatt;
+        if (!loads.Hold(Volts))
+        {
+            foreach (var load in loads.Drawing)
+                AddLoad(network.Loads[load], run.DemandOf(load));
+            return;
+        }
+
+        for (var i = 0; i < network.FirstGround; i++)
+        {
+            nodal.Add(i, loads.At(i, Volts[i], PowerShare, standIn));
+            IsBeyondAnEnd |= loads.IsBeyondTheEnd(i, Volts[i], PowerShare);
+        }
+
+        foreach (var load in loads.Alone)
+            AddLoad(network.Loads[load], run.DemandOf(load));
     }
 
     private double AddLoad(CompiledLoad load, CompiledDemand demand)

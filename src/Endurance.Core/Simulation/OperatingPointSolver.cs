@@ -70,7 +70,11 @@ internal sealed class OperatingPointSolver
     public int Iterations { get; private set; }
 
     /// <summary>Forgets the last solution; for after a jump that moves the network far.</summary>
-    public void StartCold() => warm = false;
+    public void StartCold()
+    {
+        warm = false;
+        equations.SumLoads();
+    }
 
     /// <summary>Solves for the batteries' EMF and resistance set in <see cref="Equations"/>; <see langword="false"/>: no operating point exists.</summary>
     /// <exception cref="UnsolvedNetworkException">The network without constant-power loads did not converge.</exception>

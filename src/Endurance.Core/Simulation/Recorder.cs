@@ -13,6 +13,7 @@ internal sealed class Recorder
     private readonly OperatingPointSolver solver;
     private readonly StateLayout layout;
     private readonly Journal journal;
+    private readonly Watches watches;
     private readonly double[] busStart;
     private readonly double[] busLowest;
     private readonly double[] batteryStart;
@@ -25,11 +26,17 @@ internal sealed class Recorder
     private readonly double[] feedLowest;
     private readonly double[] diodeWatts;
     private readonly double[] junction;
+    private readonly double[] alternatorHighest;
+    private readonly double[] alternatorAlone;
+    private readonly double[] chargerHighest;
+    private readonly double[][] chargesWhenWarned;
 
-    public Recorder(CompiledNetwork network, RunState run, OperatingPointSolver solver, StateLayout layout, Journal journal)
+    public Recorder(
+        CompiledNetwork network, RunState run, OperatingPointSolver solver, StateLayout layout, Watches watches, Journal journal)
     {
         this.network = network;
         this.run = run;
+        this.watches = watches;
         this.solver = solver;
         this.layout = layout;
         this.journal = journal;
@@ -46,10 +53,15 @@ internal sealed class Recorder
         feedLowest = new double[network.Feeds.Length];
         diodeWatts = new double[network.Feeds.Length];
         junction = new double[network.Feeds.Length];
+        alternatorHighest = new double[network.Alternators.Length];
+        alternatorAlone = new double[network.Alternators.Length];
+        Array.Fill(alternatorAlone, double.NaN);
+        chargerHighest = new double[network.Chargers.Length];
+        chargesWhenWarned = new double[watches.Warnings.Length][];
     }
 
     /// <summary>Takes the present solution as the start of the run.</summary>
-    public void Begin()
+    public void Begin(ReadOnlySpan<double> y)
     {
         var equations = solver.Equations;
         solver.Volts.AsSpan(0, network.BusCount).CopyTo(busStart);
@@ -58,11 +70,13 @@ internal sealed class Recorder
         equations.FeedAmperes.CopyTo(feedStart, 0);
         equations.FeedAmperes.CopyTo(feedHighest, 0);
         equations.FeedAmperes.CopyTo(feedLowest, 0);
-        Observe();
+        Observe(0, y);
     }
 
     /// <summary>Takes the present solution into the extremes.</summary>
-    public void Observe()
+    /// <param name="t">Now, seconds.</param>
+    /// <param name="y">The state of the run.</param>
+    public void Observe(double t, ReadOnlySpan<double> y)
     {
         var equations = solver.Equations;
         for (var i = 0; i < busLowest.Length; i++)
@@ -86,6 +100,9 @@ internal sealed class Recorder
             diodeWatts[i] = Math.Max(diodeWatts[i], equations.DiodeWatts(i));
             junction[i] = Math.Max(junction[i], equations.JunctionKelvin(i));
         }
+
+        ObserveSources(t, equations);
+        ObserveWarnings(y);
     }
 
     public SimulationResult Result(double[] y, double end, double[] start, SimulationStatistics statistics, Trace? trace, ImmutableArray<Finding> findings)
@@ -97,6 +114,10 @@ internal sealed class Recorder
             Loads = [.. Enumerable.Range(0, network.Loads.Length).Select(Load)],
             Batteries = [.. Enumerable.Range(0, network.Batteries.Length).Select(i => Battery(i, y, start))],
             Feeds = [.. Enumerable.Range(0, network.ListedFeeds).Select(i => Feed(i, y))],
+            Alternators = [.. Enumerable.Range(0, network.Alternators.Length).Select(Alternator)],
+            Chargers = [.. Enumerable.Range(0, network.Chargers.Length).Select(Charger)],
+            Protections = [.. Enumerable.Range(0, network.Breakers.Length).Select(Protection)],
+            Warnings = [.. Enumerable.Range(0, watches.Warnings.Length).Select(Warning)],
             Events = [.. journal.Events],
             Findings = findings,
             Recognition = Time(journal.Recognition),
@@ -105,6 +126,32 @@ internal sealed class Recorder
             Statistics = statistics,
             Trace = trace,
         };
+    }
+
+    private void ObserveSources(double t, NetworkEquations equations)
+    {
+        for (var i = 0; i < alternatorHighest.Length; i++)
+        {
+            var amperes = equations.AlternatorAmperes[i];
+            alternatorHighest[i] = Math.Max(alternatorHighest[i], amperes);
+            if (amperes > 0 && double.IsNaN(alternatorAlone[i]) && !run.Backed[network.Alternators[i].Node])
+                alternatorAlone[i] = t;
+        }
+
+        for (var i = 0; i < chargerHighest.Length; i++)
+            chargerHighest[i] = Math.Max(chargerHighest[i], equations.ChargerAmperes[i]);
+    }
+
+    private void ObserveWarnings(ReadOnlySpan<double> y)
+    {
+        for (var i = 0; i < chargesWhenWarned.Length; i++)
+        {
+            if (double.IsNaN(watches.Warnings[i].OnAt) || chargesWhenWarned[i] is not null)
+                continue;
+            chargesWhenWarned[i] = new double[network.Batteries.Length];
+            for (var battery = 0; battery < network.Batteries.Length; battery++)
+                chargesWhenWarned[i][battery] = network.Batteries[battery].Charge(y);
+        }
     }
 
     private static Duration? Time(double seconds) => double.IsNaN(seconds) ? null : Duration.FromSeconds(seconds);
@@ -154,5 +201,32 @@ internal sealed class Recorder
         HighestDiodePower = network.Feeds[i].HasDiode ? Power.FromWatts(diodeWatts[i]) : null,
         HighestJunction = network.Feeds[i].Junction is null ? null : Temperature.FromKelvin(junction[i]),
         ReverseCharge = Charge.FromCoulombs(y[layout.FeedReverse + i]),
+    };
+
+    private AlternatorOutcome Alternator(int i) => new()
+    {
+        Name = network.Alternators[i].Name,
+        HighestCurrent = Current.FromAmperes(alternatorHighest[i]),
+        TimeAlone = Time(alternatorAlone[i]),
+    };
+
+    private ChargerOutcome Charger(int i) =>
+        new() { Name = network.Chargers[i].Name, HighestCurrent = Current.FromAmperes(chargerHighest[i]) };
+
+    private ProtectionOutcome Protection(int i) => new()
+    {
+        Owner = network.Breakers[i].Owner,
+        Kind = network.Breakers[i].Kind,
+        Rating = Current.FromAmperes(network.Breakers[i].Rating),
+        TimeOpened = Time(journal.Opened[i]),
+        OpenedAt = double.IsNaN(journal.OpenedAt[i]) ? null : Current.FromAmperes(journal.OpenedAt[i]),
+    };
+
+    private WarningOutcome Warning(int i) => new()
+    {
+        Name = watches.Warnings[i].Name,
+        TimeOn = Time(watches.Warnings[i].OnAt),
+        ChargesWhenOn = chargesWhenWarned[i] is { } charges ? [.. charges] : [],
+        HasFailed = watches.Warnings[i].HasFailed,
     };
 }

@@ -44,6 +44,7 @@ internal sealed class RunState
         Conducting = new bool[network.Feeds.Length];
         Array.Fill(Conducting, true);
         Energised = new bool[network.NodeCount];
+        Backed = new bool[network.NodeCount];
         Refresh();
     }
 
@@ -119,6 +120,9 @@ internal sealed class RunState
 
     /// <summary>Whether a source reaches the bus; made by <see cref="Refresh"/>.</summary>
     public bool[] Energised { get; }
+
+    /// <summary>Whether a battery that is joined to its bus reaches this one; made by <see cref="Refresh"/>.</summary>
+    public bool[] Backed { get; }
 
     public bool LoadDraws(int load) => LoadConnected[load] && !LoadDropped[load] && LoadProtected[load];
 
@@ -202,6 +206,14 @@ internal sealed class RunState
         {
             // until nothing reaches a further bus
         }
+
+        Array.Clear(Backed);
+        for (var i = 0; i < network.Batteries.Length; i++)
+            Backed[network.Batteries[i].Node] |= IsJoined(i);
+        while (SpreadAlongFeeds(Backed))
+        {
+            // until no battery reaches a further bus
+        }
     }
 
     private bool SpreadOnce()
@@ -219,15 +231,21 @@ internal sealed class RunState
                 spread = Energised[network.Chargers[i].To] = true;
         }
 
+        return SpreadAlongFeeds(Energised) || spread;
+    }
+
+    private bool SpreadAlongFeeds(bool[] reached)
+    {
+        var spread = false;
         for (var i = 0; i < Conducting.Length; i++)
         {
             if (!Conducting[i])
                 continue;
             var feed = network.Feeds[i];
-            if (Energised[feed.From] && !Energised[feed.To])
-                spread = Energised[feed.To] = true;
-            else if (Energised[feed.To] && !Energised[feed.From] && (!feed.HasDiode || DiodeShorted[i]))
-                spread = Energised[feed.From] = true;
+            if (reached[feed.From] && !reached[feed.To])
+                spread = reached[feed.To] = true;
+            else if (reached[feed.To] && !reached[feed.From] && (!feed.HasDiode || DiodeShorted[i]))
+                spread = reached[feed.From] = true;
         }
 
         return spread;

@@ -140,7 +140,7 @@ internal sealed class RunSystem : IDifferentialSystem
         }
 
         for (var i = 0; i < network.Loads.Length; i++)
-            sink += equations.LoadAmperes[i] * equations.LoadVolts(i);
+            sink += equations.LoadAmperes(i) * equations.LoadVolts(i);
         for (var i = 0; i < network.Coils.Length; i++)
             sink += equations.CoilAmperes[i] * volts[network.Coils[i].Node];
         for (var i = 0; i < network.Fields.Length; i++)

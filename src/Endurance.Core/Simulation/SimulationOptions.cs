@@ -10,4 +10,7 @@ public sealed record SimulationOptions
 
     /// <summary>Spacing of the recorded trace, above zero; <see langword="null"/>: no trace is kept.</summary>
     public Duration? SampleInterval { get; init; }
+
+    /// <summary>Ends the run as soon as the rest of it can change no verdict and no endurance; later losses and what the batteries give then are not known.</summary>
+    public bool EndsWhenDecided { get; init; }
 }

@@ -15,6 +15,15 @@ public sealed record SimulationResult
 
     public required ImmutableArray<FeedOutcome> Feeds { get; init; }
 
+    public ImmutableArray<AlternatorOutcome> Alternators { get; init; } = [];
+
+    public ImmutableArray<ChargerOutcome> Chargers { get; init; } = [];
+
+    /// <summary>Breakers, fuses and fusible links whose tripping is simulated: those of feeds, then those of loads.</summary>
+    public ImmutableArray<ProtectionOutcome> Protections { get; init; } = [];
+
+    public ImmutableArray<WarningOutcome> Warnings { get; init; } = [];
+
     /// <summary>In order of time, then of occurrence.</summary>
     public required ImmutableArray<TimedEvent> Events { get; init; }
 

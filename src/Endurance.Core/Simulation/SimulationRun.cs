@@ -39,6 +39,7 @@ internal sealed class SimulationRun
     private readonly Settlement settlement;
     private readonly Recorder recorder;
     private readonly TraceRecorder? trace;
+    private readonly RequirementWatch? decided;
     private readonly double horizon;
     private readonly double[] y;
     private readonly double[] start;
@@ -68,8 +69,9 @@ internal sealed class SimulationRun
         longestStep = DormandPrince.StableStep * network.Batteries.Select(battery => battery.ShortestTime).DefaultIfEmpty(double.PositiveInfinity).Min();
         locator = new EventLocator(method, system, guards, heats, layout.Size);
         settlement = new Settlement(network, run, system, solver, guards, heats, watches, journal);
-        recorder = new Recorder(network, run, solver, layout, journal);
+        recorder = new Recorder(network, run, solver, layout, watches, journal);
         trace = options.SampleInterval is { } interval ? new TraceRecorder(network, solver, interval.Seconds) : null;
+        decided = options.EndsWhenDecided ? new RequirementWatch(scenario, failureCase, journal) : null;
         y = new double[layout.Size];
         foreach (var battery in network.Batteries)
             battery.SetInitial(y);
@@ -78,12 +80,12 @@ internal sealed class SimulationRun
         keptVolts = new double[network.NodeCount];
     }
 
-    public bool IsFinished => t >= horizon || (!run.AnySource() && !clock.IsAnythingToCome(y));
+    public bool IsFinished => t >= horizon || decided?.IsDecided(t) == true || (!run.AnySource() && !clock.IsAnythingToCome(y));
 
     public void Begin()
     {
         settlement.Begin(y);
-        recorder.Begin();
+        recorder.Begin(y);
         trace?.Add(0, y);
         nextSample = trace?.Interval ?? double.PositiveInfinity;
         settlement.BeforeChange = Observe;
@@ -126,21 +128,21 @@ internal sealed class SimulationRun
     {
         if (t < horizon)
             EndDead();
-        journal.Note(t, EventKind.End, "", t >= horizon ? "end of the time simulated" : "no source left");
+        journal.Note(t, EventKind.End, "", t >= horizon || decided?.IsDecided(t) == true ? "end of the time simulated" : "no source left");
         var statistics = new SimulationStatistics(accepted, rejected, solver.Solves, solver.Iterations);
         return recorder.Result(y, t, start, statistics, trace?.ToTrace(), Findings());
     }
 
     private void EndDead()
     {
-        recorder.Observe();
+        recorder.Observe(t, y);
         trace?.Add(horizon, y);
     }
 
     private void Continue()
     {
         method.Accept();
-        recorder.Observe();
+        recorder.Observe(t, y);
         heats.StartStep();
         locator.StartFrom(y);
     }
@@ -164,7 +166,7 @@ internal sealed class SimulationRun
 
     private void Observe()
     {
-        recorder.Observe();
+        recorder.Observe(t, y);
         trace?.Add(t, y);
     }
 

@@ -45,7 +45,7 @@ internal sealed class TraceRecorder
         for (var i = 0; i < feedAmperes.Length; i++)
             feedAmperes[i].Add(equations.FeedAmperes[i]);
         for (var i = 0; i < loadAmperes.Length; i++)
-            loadAmperes[i].Add(equations.LoadAmperes[i]);
+            loadAmperes[i].Add(equations.LoadAmperes(i));
     }
 
     public Trace ToTrace() => new()

@@ -18,8 +18,22 @@ public static class PartsReport
             new ReportHeading("Wires"),
             new ReportTable(
                 "Stranded, tin-plated copper aircraft wire",
-                [new("gauge"), new("greatest resistance at 20 degC", "ohm/1000 ft"), new("source")],
-                [.. WireTable.Rows.Select(row => Row(row.Gauge.ToString(), RoundedNumber.Short(row.OhmsPerThousandFeet, 3), row.Source))]),
+                [new("gauge"), new("greatest resistance at 20 degC", "ohm/1000 ft"), new("in a bundle at 105 degC", "A"), new("150 degC", "A"), new("200 degC", "A"), new("source")],
+                [.. WireTable.Rows.Select(row => Row(
+                    row.Gauge.ToString(),
+                    RoundedNumber.Short(row.OhmsPerThousandFeet, 3),
+                    RoundedNumber.Short(row.AmperesAt105, 1),
+                    RoundedNumber.Short(row.AmperesAt150, 1),
+                    RoundedNumber.Short(row.AmperesAt200, 1),
+                    row.Source))]),
+            new ReportTable(
+                "Largest breaker or fuse for a wire",
+                [new("gauge"), new("breaker", "A"), new("fuse", "A"), new("source")],
+                [.. ProtectionChart.Rows.Select(row => Row(
+                    row.Gauge.ToString(),
+                    row.Breaker is { } breaker ? RoundedNumber.Short(breaker.Amperes, 1) : CellText.Absent,
+                    RoundedNumber.Short(row.Fuse.Amperes, 1),
+                    ProtectionChart.Source))]),
             new ReportHeading("Diodes"),
             new ReportTable(
                 "Parameters of a junction diode that the scenario does not give",

@@ -31,9 +31,9 @@ internal static class PageStyle
         td.good{background:#e3f3e7;color:#0b4d1e;font-weight:600}
         td.bad{background:#fbe4e6;color:#7d0d1c;font-weight:600}
         thead button{font:inherit;color:inherit;background:none;border:0;padding:0;text-align:inherit;cursor:pointer}
-        thead button::after{content:" \2195";color:#5a626d}
-        th[aria-sort=ascending] button::after{content:" \2191";color:#1b1f24}
-        th[aria-sort=descending] button::after{content:" \2193";color:#1b1f24}
+        thead button::after{content:"\a0\2195";color:#5a626d}
+        th[aria-sort=ascending] button::after{content:"\a0\2191";color:#1b1f24}
+        th[aria-sort=descending] button::after{content:"\a0\2193";color:#1b1f24}
         pre{font:.8rem/1.45 ui-monospace,SFMono-Regular,Menlo,Consolas,"DejaVu Sans Mono",monospace;background:#f3f5f7;padding:.8rem;overflow-x:auto;tab-size:4}
         code{font:.85em ui-monospace,SFMono-Regular,Menlo,Consolas,"DejaVu Sans Mono",monospace;overflow-wrap:anywhere}
         figure{margin:1rem 0 1.4rem}
@@ -49,7 +49,7 @@ internal static class PageStyle
         .diagram .bus{font-size:13px;font-weight:700}
         @media (max-width:600px){html{font-size:15px}dl{grid-template-columns:1fr}dt{margin-top:.4rem}.chart{min-width:34rem}h1{font-size:1.5rem}}
         @media print{@page{margin:14mm}html{font-size:9.5pt}body{max-width:none;padding:0}nav,.read,.screen{display:none}
-        .scroll{overflow:visible}table{font-size:7.5pt;width:100%}th,td{padding:.12rem .3rem;max-width:none;overflow-wrap:anywhere;min-width:0!important}td.number{white-space:normal}
+        .scroll{overflow:visible;break-inside:avoid}thead{break-after:avoid}table{font-size:7.5pt;width:100%}th,td{padding:.12rem .3rem;max-width:none;overflow-wrap:anywhere;min-width:0!important}td.number{white-space:normal}
         tr,figure,.key,h2,h3,caption{break-inside:avoid}h2,h3,caption,.lead{break-after:avoid}thead{display:table-header-group}
         thead button::after{content:""!important}figure svg.diagram{max-width:100%;max-height:235mm;height:auto}pre{white-space:pre-wrap;overflow-wrap:anywhere;background:none;border:1px solid #c9ced6}
         td.good,td.bad,thead th{print-color-adjust:exact;-webkit-print-color-adjust:exact}a{color:inherit;text-decoration:none}}

@@ -69,7 +69,7 @@ public static class ReviewPage
     private static void Answer(HtmlWriter html, ReviewFacts facts)
     {
         BlockWriter.Write(html, FrontBlocks.Of(facts), 3);
-        if (PlotSet.EssentialBus(facts.Scenario) is { } bus && CaseComparisonPlot.Describe(facts.Scenario, facts.Cases, bus) is { } plot)
+        if (facts.Scenario.EssentialBus is { } bus && CaseComparisonPlot.Describe(facts.Scenario, facts.Cases, bus) is { } plot)
         {
             html.Element("p", "Point at a curve, or select it and use the arrow keys, to read minutes and values.", ("class", "small screen"));
             CurveFigure.Write(html, plot with { Notes = plot.Notes.SetItem(0, "The rings, and the minutes in the key, tell when the bus first falls below its cutoff, or when the run ends where it has none.") }, 0);

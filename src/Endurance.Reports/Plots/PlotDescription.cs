@@ -13,6 +13,9 @@ public sealed record PlotDescription
     /// <summary>One below the other, sharing the time axis.</summary>
     public required ImmutableArray<PlotPanel> Panels { get; init; }
 
+    /// <summary>In place of panels.</summary>
+    public PlotGrid? Grid { get; init; }
+
     /// <summary>Marked in every panel, explained in the key.</summary>
     public ImmutableArray<PlotEvent> Events { get; init; } = [];
 

@@ -13,6 +13,8 @@ public static class PlotDescriptionText
         Line(text, $"subject {plot.Subject}");
         foreach (var panel in plot.Panels)
             AppendPanel(text, panel);
+        if (plot.Grid is { } grid)
+            AppendGrid(text, grid);
         foreach (var happened in plot.Events)
             Line(text, $"event {Number(happened.Number)} at {Number(happened.Minutes)}: {happened.Text}");
         foreach (var note in plot.Notes)
@@ -27,7 +29,7 @@ public static class PlotDescriptionText
         if (panel.Y is { } y)
             Line(text, $"  y {Axis(y)}");
         foreach (var line in panel.Lines)
-            Line(text, $"  {(line.Kind is ReferenceLineKind.Cutoff ? "cutoff" : "requirement")} {Number(line.Value)}: {line.Text}");
+            Line(text, $"  {Word(line.Kind)} {Number(line.Value)}: {line.Text}");
         foreach (var series in panel.Series)
             Line(text, $"  series {Number(series.Style)} {series.Name}: {string.Join(' ', series.Points.Select(Point))}");
         foreach (var marker in panel.Markers)
@@ -36,13 +38,33 @@ public static class PlotDescriptionText
             Line(text, $"  group {Number(group.Row)}: {group.Text}");
         foreach (var bar in panel.Bars)
             AppendBar(text, bar);
+        foreach (var column in panel.Columns)
+            Line(text, $"  column {Number(column.From)} to {Number(column.To)}: {Number(column.Height)}");
+        foreach (var span in panel.Spans)
+            Line(text, $"  span {Number(span.Row)} {span.Label}: {Number(span.Base)} low {Number(span.Low)} at {span.LowText}, high {Number(span.High)} at {span.HighText}");
     }
+
+    private static void AppendGrid(StringBuilder text, PlotGrid grid)
+    {
+        Line(text, $"grid {string.Join(", ", grid.Columns)}");
+        foreach (var (row, cells) in grid.Rows.Zip(grid.Cells))
+            Line(text, $"  row {row}: {string.Join(", ", cells.Select(cell => $"{cell.Text} {Word(cell.Kind)}"))}");
+    }
+
+    private static string Word(BarKind kind) => kind switch { BarKind.Met => "met", BarKind.Missed => "missed", _ => "free" };
+
+    private static string Word(ReferenceLineKind kind) => kind switch
+    {
+        ReferenceLineKind.Cutoff => "cutoff",
+        ReferenceLineKind.Requirement => "requirement",
+        ReferenceLineKind.LevelRequirement => "level requirement",
+        _ => "present",
+    };
 
     private static void AppendBar(StringBuilder text, PlotBar bar)
     {
-        var kind = bar.Kind switch { BarKind.Met => "met", BarKind.Missed => "missed", _ => "free" };
         var required = bar.Required is { } minutes ? $" required {Number(minutes)}" : "";
-        Line(text, $"  bar {Number(bar.Row)} {bar.Label}: {Number(bar.Length)}{(bar.GoesOn ? " and on" : "")} {kind}{required}: {bar.Text}");
+        Line(text, $"  bar {Number(bar.Row)} {bar.Label}: {Number(bar.Length)}{(bar.GoesOn ? " and on" : "")} {Word(bar.Kind)}{required}: {bar.Text}");
     }
 
     private static string Axis(PlotAxis axis) => $"{axis.Label} ({axis.Unit}) {Number(axis.Low)} to {Number(axis.High)} by {Number(axis.Step)}{(axis.IsLogarithmic ? " logarithmic" : "")}";

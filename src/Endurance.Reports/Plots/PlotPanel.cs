@@ -19,4 +19,11 @@ public sealed record PlotPanel
     public ImmutableArray<BarGroup> Groups { get; init; } = [];
 
     public ImmutableArray<PlotBar> Bars { get; init; } = [];
+
+    public ImmutableArray<PlotColumn> Columns { get; init; } = [];
+
+    public ImmutableArray<PlotSpan> Spans { get; init; } = [];
+
+    /// <summary>Of bars, their headings, or spans.</summary>
+    internal int RowCount => Groups.Length + Bars.Length + Spans.Length;
 }

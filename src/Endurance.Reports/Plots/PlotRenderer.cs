@@ -53,7 +53,11 @@ public static class PlotRenderer
         {
             PanelPainter.Draw(canvas, frame, plot.Events);
             BarPainter.Draw(canvas, frame);
+            SpanPainter.Draw(canvas, frame);
         }
+
+        if (plot.Grid is { } grid)
+            GridPainter.Draw(canvas, grid, Margin, PanelRight, PanelTop);
 
         foreach (var happened in plot.Events)
             EventMarkPainter.DrawNumber(canvas, happened.Number, frames[0].X(happened.Minutes), PanelTop - EventMarkPainter.Radius - 7);
@@ -63,6 +67,8 @@ public static class PlotRenderer
     private static List<PanelFrame> Frames(PlotDescription plot)
     {
         var count = plot.Panels.Length;
+        if (count == 0)
+            return [];
         var each = (Math.Max(LeastHeight, HeightForBars(plot)) - PanelTop - BelowPanels - (BetweenPanels * (count - 1))) / count;
         return [.. plot.Panels.Select((panel, i) =>
         {
@@ -80,7 +86,8 @@ public static class PlotRenderer
 
     private static float HeightForBars(PlotDescription plot)
     {
-        var rows = plot.Panels.Max(panel => panel.Groups.Length + panel.Bars.Length);
-        return PanelTop + (rows * PanelFrame.LeastRowHeight) + 16 + BelowPanels;
+        if (plot.Grid is { } grid)
+            return PanelTop + GridPainter.HeightOf(grid) + BelowPanels;
+        return PanelTop + (plot.Panels.Max(panel => panel.RowCount) * PanelFrame.LeastRowHeight) + 16 + BelowPanels;
     }
 }

@@ -24,7 +24,7 @@ public static class PlotSet
                 plots.Add((FileStem.Unique(stem, taken), plot));
         }
 
-        if ((bus ?? EssentialBus(scenario)) is { } compared)
+        if ((bus ?? scenario.EssentialBus) is { } compared)
             Add("all-cases-" + FileStem.Of(compared), CaseComparisonPlot.Describe(scenario, cases, compared));
         Add("essential-loads", EssentialLoadsPlot.Describe(scenario, cases));
         foreach (var result in cases)
@@ -34,13 +34,5 @@ public static class PlotSet
         }
 
         return plots.ToImmutable();
-    }
-
-    /// <summary>The bus most essential loads sit on, else the first with a cutoff, else the first; <see langword="null"/> without buses.</summary>
-    internal static string? EssentialBus(Scenario scenario)
-    {
-        var most = scenario.Buses.MaxBy(bus => scenario.Loads.Count(load => load.IsEssential && load.Bus == bus.Name));
-        var hasEssential = most is not null && scenario.Loads.Any(load => load.IsEssential && load.Bus == most.Name);
-        return hasEssential ? most!.Name : (scenario.Buses.FirstOrDefault(bus => bus.Cutoff is not null) ?? most)?.Name;
     }
 }

@@ -8,4 +8,10 @@ public enum ReferenceLineKind
 
     /// <summary>Upright: the minutes required.</summary>
     Requirement,
+
+    /// <summary>Level: the minutes required.</summary>
+    LevelRequirement,
+
+    /// <summary>Upright: the value in the scenario as it stands.</summary>
+    Present,
 }

@@ -55,6 +55,7 @@ internal static class DiodeBinder
         {
             OnResistance = reader.Resistance("on_resistance") ?? DefaultShort,
             RegulatedDrop = reader.Voltage("regulated_drop") ?? Voltage.Zero,
+            Rated = reader.Current("rated"),
             ShortResistance = reader.Resistance("short_resistance") ?? DefaultShort,
         };
     }
@@ -75,6 +76,7 @@ internal static class DiodeBinder
             EnergyGap = Defaulted(part, reader, "energy_gap", defaults.EnergyGap, "energy gap {0} eV"),
             SaturationExponent = Defaulted(part, reader, "xti", defaults.SaturationExponent, "saturation temperature exponent (xti) {0}"),
             Leakage = Conductance.FromSiemens(reader.Quantity("leakage") ?? 0),
+            Rated = reader.Current("rated"),
             ShortResistance = reader.Resistance("short_resistance") ?? DefaultShort,
             HeatPath = reader.Quantity("heat_path"),
             MaximumJunction = reader.Temperature("max_junction"),

@@ -71,6 +71,8 @@ internal sealed class MappingReader
 
     public Voltage? Voltage(string key) => Quantity(key) is { } volts ? Quantities.Voltage.FromVolts(volts) : null;
 
+    public Current? Current(string key) => Quantity(key) is { } amperes ? Quantities.Current.FromAmperes(amperes) : null;
+
     public Resistance? Resistance(string key) => Quantity(key) is { } ohms ? Quantities.Resistance.FromOhms(ohms) : null;
 
     /// <summary>Text on one line; <see langword="null"/> when absent or faulty.</summary>
@@ -110,14 +112,9 @@ internal sealed class MappingReader
 
     private void CheckKey(ScalarNode key)
     {
-        if (_section.Find(key.Value) is not { } known)
-        {
-            var nearest = NearestName.Find(key.Value, _section.Keys.Where(candidate => candidate.IsSupported).Select(candidate => candidate.Name));
-            Reading.Diagnostics.Error("unknown-key", key.Span, $"{_section.Kind} has no key {Quoted.Of(key.Value)}", $"one of {_section.Listed}", nearest);
-        }
-        else if (!known.IsSupported)
-        {
-            Reading.Diagnostics.Error("not-supported-yet", key.Span, $"`{known.Name}` of {_section.Kind} is not supported yet", null);
-        }
+        if (_section.Find(key.Value) is not null)
+            return;
+        var nearest = NearestName.Find(key.Value, _section.Keys.Select(candidate => candidate.Name));
+        Reading.Diagnostics.Error("unknown-key", key.Span, $"{_section.Kind} has no key {Quoted.Of(key.Value)}", $"one of {_section.Listed}", nearest);
     }
 }

@@ -31,7 +31,7 @@ internal sealed class NamedDiodes
         if (DiodeTable.Find(named.Value) is { } known)
         {
             reader.Reading.Assume(part, $"diode {known.Name}: {known.Values}", Origin.Library, known.Source);
-            return (known.Diode, known.Name);
+            return (known.Diode with { Rated = known.Rated }, known.Name);
         }
 
         ImmutableArray<string> all = [.. _own.Keys, .. DiodeTable.Rows.Select(row => row.Name)];

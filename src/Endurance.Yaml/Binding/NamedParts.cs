@@ -41,7 +41,8 @@ internal static class NamedParts
         return isGood;
     }
 
-    private static IEnumerable<MappingEntry> EntriesOf(MappingReader top, string key)
+    /// <summary>Keys and values of a top-level section; none when it is absent, or after a diagnostic.</summary>
+    public static IEnumerable<MappingEntry> EntriesOf(MappingReader top, string key)
     {
         switch (top.Find(key))
         {

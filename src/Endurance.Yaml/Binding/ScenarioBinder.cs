@@ -47,6 +47,8 @@ internal static class ScenarioBinder
             FailureCases = new CaseBinder(groups).Bind(top),
             Requirements = new RequirementBinder(groups).Bind(top),
         };
+        scenario = scenario with { Tolerances = ToleranceBinder.Bind(top, scenario), BatteriesOnOffer = OfferBinder.Bind(top) };
+        LayoutBinder.Check(top);
         AssumeShorts(scenario, reading);
         AssumeIdle(scenario, reading);
         RuleReports.Report(ScenarioRules.Check(scenario, diodes.Names), document, diagnostics);

@@ -22,7 +22,7 @@ public static class DiagnosticRenderer
         text.Append(Quoted.Printable(diagnostic.File));
         if (diagnostic.Line > 0)
             text.Append(CultureInfo.InvariantCulture, $":{diagnostic.Line}:{diagnostic.Column}");
-        text.Append(CultureInfo.InvariantCulture, $": {Word(diagnostic.Severity)}[{diagnostic.Code}]: {Quoted.Printable(diagnostic.Message)}\n");
+        text.Append(CultureInfo.InvariantCulture, $": {Word(diagnostic.Severity)}[{diagnostic.Code}]: {Layout(diagnostic)}{Quoted.Printable(diagnostic.Message)}\n");
         if (diagnostic.SourceLine.Length > 0)
             AppendSource(text, diagnostic);
         if (diagnostic.Expected is { } expected)
@@ -31,6 +31,8 @@ public static class DiagnosticRenderer
             text.Append(CultureInfo.InvariantCulture, $"  did you mean `{Quoted.Printable(nearest)}`?\n");
         return text.ToString();
     }
+
+    private static string Layout(Diagnostic diagnostic) => diagnostic.Layout is { } layout ? $"in the layout {Quoted.Of(layout)}: " : "";
 
     private static string Word(Severity severity) => severity == Severity.Error ? "error" : "warning";
 

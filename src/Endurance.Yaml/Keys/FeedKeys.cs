@@ -35,6 +35,7 @@ internal static class FeedKeys
         Quantity("energy_gap", QuantityRange.Above(Dimension.EnergyGap, "eV", 0, 5, "0.69 eV")),
         Quantity("xti", Limits.Number(0, 10, "2")),
         Quantity("leakage", QuantityRange.From(Dimension.Conductance, "S", 0, 10, "1 mS")),
+        Quantity("rated", Limits.Amperes("15 A")),
         Quantity("short_resistance", QuantityRange.Above(Dimension.Resistance, "ohm", 0, 100, "2 mohm")),
         Quantity("heat_path", QuantityRange.Above(Dimension.ThermalResistance, "K/W", 0, 1000, "3 K/W")),
         Quantity("max_junction", Limits.Celsius(0, 300, "150 degC")),

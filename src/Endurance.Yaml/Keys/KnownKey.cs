@@ -9,9 +9,6 @@ internal sealed record KnownKey(string Name, string Form)
 {
     public bool IsRequired { get; init; }
 
-    /// <summary><see langword="false"/>: part of the format, but refused for now.</summary>
-    public bool IsSupported { get; init; } = true;
-
     /// <summary>Kind and limits of a quantity; <see langword="null"/> for every other value.</summary>
     public QuantityRange? Range { get; init; }
 
@@ -22,6 +19,4 @@ internal sealed record KnownKey(string Name, string Form)
     public static KnownKey Quantity(string name, QuantityRange range) => new(name, QuantityReader.Expected(range)) { Range = range };
 
     public static KnownKey RequiredQuantity(string name, QuantityRange range) => Quantity(name, range) with { IsRequired = true };
-
-    public static KnownKey NotYet(string name) => new(name, "") { IsSupported = false };
 }

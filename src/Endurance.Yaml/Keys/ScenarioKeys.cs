@@ -28,9 +28,9 @@ internal static class ScenarioKeys
         Text("selectors", "selectors by name"),
         Text("low_voltage_warnings", "low-voltage warnings by name"),
         Text("landing", LandingForm),
-        NotYet("layouts"),
-        NotYet("tolerances"),
-        NotYet("batteries_on_offer"),
+        Text("layouts", "layouts by name, such as bridge: {feeds: {essential_normal: {diode: bridge_leg}}}"),
+        Text("tolerances", "quantities and how they are spread, such as ship_battery.health: {triangular: [70 %, 80 %, 90 %]}"),
+        Text("batteries_on_offer", "a list of batteries such as - {name: Large, capacity: 20 Ah, rate: 20 h, mass: 6.4 kg}"),
     ]);
 
     public static readonly Section FailureCase = new("a failure case", [Text("timeline", "a list of steps"), Text("landing", LandingForm)]);

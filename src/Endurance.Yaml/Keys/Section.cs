@@ -9,6 +9,6 @@ internal sealed record Section(string Kind, ImmutableArray<KnownKey> Keys)
 {
     public KnownKey? Find(string name) => Keys.FirstOrDefault(key => string.Equals(key.Name, name, StringComparison.Ordinal));
 
-    /// <summary>The keys that are read, as a message lists them.</summary>
-    public string Listed => string.Join(", ", Keys.Where(key => key.IsSupported).Select(key => key.Name));
+    /// <summary>The keys as a message lists them.</summary>
+    public string Listed => string.Join(", ", Keys.Select(key => key.Name));
 }

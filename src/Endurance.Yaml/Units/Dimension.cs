@@ -26,9 +26,11 @@ internal sealed record Dimension(string Name, ImmutableArray<Unit> Units)
     public static readonly Dimension Energy = new("an energy", [new("Wh", 3600)]);
     public static readonly Dimension Time = new("a time", [new("s", 1), new("min", 60), new("h", 3600)]);
     public static readonly Dimension Temperature = new("a temperature", [new("degC", 1, 273.15), new("degF", 5.0 / 9.0, 273.15 - (32 * 5.0 / 9.0))]);
+    public static readonly Dimension TemperatureDifference = new("a temperature difference", [new("K", 1), new("degC", 1), new("degF", 5.0 / 9.0)]);
     public static readonly Dimension Fraction = new("a percentage", [new("%", 0.01)]);
     public static readonly Dimension Length = new("a length", [new("mm", 1e-3), new("cm", 1e-2), new("m", 1), new("in", 0.0254), new("ft", 0.3048)]);
     public static readonly Dimension Gauge = new("a wire gauge", [new("AWG", 1)]);
+    public static readonly Dimension Mass = new("a mass", [new("g", 1e-3), new("kg", 1), new("lb", 0.45359237)]);
     public static readonly Dimension ThermalResistance = new("a thermal resistance", [new("K/W", 1)]);
     public static readonly Dimension PerHour = new("a rate per hour", [new("/h", 1)]);
     public static readonly Dimension EnergyGap = new("an energy gap", [new("eV", 1)]);
@@ -36,7 +38,7 @@ internal sealed record Dimension(string Name, ImmutableArray<Unit> Units)
 
     /// <summary>Every dimension that has units.</summary>
     public static ImmutableArray<Dimension> All { get; } =
-        [Current, Voltage, Resistance, Conductance, Power, Charge, Energy, Time, Temperature, Fraction, Length, Gauge, ThermalResistance, PerHour, EnergyGap, Capacitance];
+        [Current, Voltage, Resistance, Conductance, Power, Charge, Energy, Time, Temperature, TemperatureDifference, Fraction, Length, Mass, Gauge, ThermalResistance, PerHour, EnergyGap, Capacitance];
 
     public Unit? Find(string symbol) => Units.FirstOrDefault(unit => string.Equals(unit.Symbol, symbol, StringComparison.Ordinal));
 

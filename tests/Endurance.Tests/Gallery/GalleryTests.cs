@@ -5,6 +5,7 @@ using Endurance.Quantities;
 using Endurance.Reports.Plots;
 using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
+using Endurance.Studies.LayoutComparison;
 using Endurance.Tests.Yaml;
 using Endurance.Yaml;
 
@@ -40,13 +41,24 @@ public sealed partial class GalleryTests
         Assert.All(plots, plot => Assert.True(File.Exists(Path.Combine(folder, plot.FileStem + ".png")), plot.FileStem));
     }
 
-    /// <summary>All cases, all essential loads, and the buses and batteries of the first case.</summary>
+    /// <summary>All cases, all essential loads, the buses and batteries of the first case, and that case in every layout where there are several.</summary>
     private static (string FileStem, PlotDescription Plot)[] Plots(string name)
     {
-        var scenario = ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, name + ".yaml")).Scenario!;
+        var file = Path.Combine(Folders.Scenarios, name + ".yaml");
+        var read = ScenarioReader.ReadFile(file);
+        var scenario = read.Scenario!;
         var results = FailureCaseStudy.Run(scenario, scenario.FailureCases, Options);
         var first = PlotSet.Describe(scenario, results[..1]).Where(plot => plot.FileStem.StartsWith("case-", StringComparison.Ordinal));
-        return [.. PlotSet.Describe(scenario, results).Where(plot => !plot.FileStem.StartsWith("case-", StringComparison.Ordinal)), .. first];
+        return [.. PlotSet.Describe(scenario, results).Where(plot => !plot.FileStem.StartsWith("case-", StringComparison.Ordinal)), .. first, .. Layouts(file, read)];
+    }
+
+    private static IEnumerable<(string FileStem, PlotDescription Plot)> Layouts(string file, ScenarioReadResult drawn)
+    {
+        if (drawn.Layouts.IsEmpty)
+            yield break;
+        NamedLayout[] layouts = [new("as drawn", drawn.Scenario!), .. drawn.Layouts.Select(layout => new NamedLayout(layout, ScenarioReader.ReadFile(file, layout).Scenario!))];
+        var first = drawn.Scenario!.FailureCases[0].Name;
+        yield return ("layouts", LayoutPlot.Describe(LayoutComparisonStudy.Run([.. layouts], Options.Tolerance), first)!);
     }
 
     private static void Redraw(string folder, (string FileStem, PlotDescription Plot)[] plots, string text)

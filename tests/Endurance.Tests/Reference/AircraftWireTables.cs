@@ -151,9 +151,9 @@ public sealed class AircraftWireTables
 
     // HyperPhysics wire gauge table, column chassis wiring; no size 24.
     [Theory]
-    [InlineData(22, 7)]
-    [InlineData(14, 32)]
-    [InlineData(2, 181)]
+    [InlineData(22, 7.0)]
+    [InlineData(14, 32.0)]
+    [InlineData(2, 181.0)]
     [InlineData(24, null)]
     public void FreeAir_ByGauge_IsTheChassisColumn(int gauge, double? amperes) => Assert.Equal(amperes, FreeAirRatings.Of(new WireGauge(gauge))?.Amperes);
 

@@ -1,6 +1,8 @@
 using Endurance.Numerics;
 using Endurance.Quantities;
 using Endurance.Scenarios;
+using Endurance.Simulation;
+using Endurance.Studies.FailureCases;
 using Endurance.Studies.Spread;
 using Endurance.Studies.Sweeps;
 using static Endurance.Tests.Parts;
@@ -55,6 +57,26 @@ public sealed class SpreadTests
         Assert.NotEqual(first.Seconds.AsEnumerable(), other.Seconds.AsEnumerable());
     }
 
+    [Theory]
+    [InlineData(60, 60)]
+    [InlineData(60, 200)]
+    [InlineData(400, 500)]
+    public void Run_EndedWhenDecided_GivesTheSameVerdictsAndMinutes(double first, double second)
+    {
+        var scenario = OneLoad() with
+        {
+            Loads = [Amperes("load", "bus", 5), Amperes("other", "bus", 1)],
+            Requirements = [new Requirement { Loads = ["load"], Endure = Duration.FromMinutes(first) }, new Requirement { Loads = ["other"], Endure = Duration.FromMinutes(second) }],
+            FailureCases = [Case(At(30, (ActionVerb.Shed, "other")), At(90, (ActionVerb.Connect, "other")), At(150, (ActionVerb.Shed, "load")))],
+        };
+
+        var whole = FailureCaseStudy.Run(scenario, scenario.FailureCases, new SimulationOptions())[0];
+        var ended = FailureCaseStudy.Run(scenario, scenario.FailureCases, new SimulationOptions { EndsWhenDecided = true })[0];
+
+        Assert.Equal(whole.Requirements.AsEnumerable(), ended.Requirements.AsEnumerable());
+        Assert.Equal(whole.Endurance, ended.Endurance);
+    }
+
     /// <summary>95 % score intervals, Brown, Cai and DasGupta, Statistical Science 16 (2001) 101 (formula; the figures from memory, unverified): 0 of 10 gives 0 to 0.2775, 5 of 10 gives 0.2366 to 0.7634.</summary>
     [Theory]
     [InlineData(0, 10, 0, 0.2775)]
@@ -76,7 +98,7 @@ public sealed class SpreadTests
             Tolerances = [new Tolerance("battery.health", new Uniform(0.8, 1)), new Tolerance("load.current", new Uniform(4, 6))],
         };
 
-        var rows = SweepStudy.Sensitivity(scenario, new Endurance.Simulation.SimulationOptions());
+        var rows = SweepStudy.Sensitivity(scenario, new SimulationOptions());
 
         Assert.Equal(["battery.health", "load.current"], rows.Select(row => row.Quantity));
         Assert.True(rows[0].Low.Cases[0].Endurance < rows[0].High.Cases[0].Endurance);

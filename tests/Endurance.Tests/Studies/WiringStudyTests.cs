@@ -126,7 +126,7 @@ public sealed class WiringStudyTests
         var result = WiringStudy.Run(scenario, new WiringOptions());
 
         Assert.Empty(result.Rows);
-        Assert.Equal(["tie", "display"], result.WithoutGauge);
+        Assert.Equal("tie, display", string.Join(", ", result.WithoutGauge));
     }
 
     // 11.5 A x 0.0202 ohm is 0.46 V of 0.5 V at 20 degC; T2 = 25 + 125 sqrt(11.5/19) = 122 degC, where copper has 1.40 times the resistance.

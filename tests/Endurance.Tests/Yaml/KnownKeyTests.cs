@@ -12,6 +12,7 @@ public class KnownKeyTests
         PartKeys.Alternator, PartKeys.Bus, PartKeys.Field, LoadKeys.Load, LoadKeys.Breaker, LoadKeys.Input, LoadKeys.Inrush,
         SupplyKeys.Charger, SupplyKeys.Converter, SupplyKeys.Ground, SupplyKeys.Selector, SupplyKeys.Warning, SupplyKeys.Landing,
         FeedKeys.Diode, FeedKeys.Feed, FeedKeys.Wire, FeedKeys.Contactor, FeedKeys.Switch, FeedKeys.Breaker, FeedKeys.Fuse, FeedKeys.FusibleLink, FeedKeys.Resistor, FeedKeys.Return,
+        StudyKeys.Tolerance, StudyKeys.Offer,
     ];
 
     [Fact]

@@ -24,6 +24,8 @@ public class MutationTests
 
             Assert.Equal(result.Scenario is null, result.Diagnostics.Any(diagnostic => diagnostic.Severity == Severity.Error));
             Assert.DoesNotContain("   at ", DiagnosticRenderer.Render(result.Diagnostics), StringComparison.Ordinal);
+            foreach (var laid in result.Layouts.Select(layout => ScenarioReader.ReadText("damaged.yaml", text, layout)))
+                Assert.Equal(laid.Scenario is null, laid.Diagnostics.Any(diagnostic => diagnostic.Severity == Severity.Error));
             refused += result.Scenario is null ? 1 : 0;
         }
 

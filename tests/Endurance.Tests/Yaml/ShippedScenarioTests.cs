@@ -17,10 +17,11 @@ public class ShippedScenarioTests
         Assert.NotNull(result.Scenario);
         Assert.NotEmpty(result.Scenario.FailureCases);
         Assert.NotEmpty(result.Scenario.Requirements);
+        Assert.All(result.Layouts, layout => Assert.Equal("", DiagnosticRenderer.Render(ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, file), layout).Diagnostics)));
     }
 
     [Fact]
-    public void Folder_AsShipped_HoldsSevenScenarios() => Assert.Equal(7, Directory.GetFiles(Folders.Scenarios, "*.yaml").Length);
+    public void Folder_AsShipped_HoldsEightScenarios() => Assert.Equal(8, Directory.GetFiles(Folders.Scenarios, "*.yaml").Length);
 
     [Fact]
     public void Starter_ReadsWithoutDiagnostics()

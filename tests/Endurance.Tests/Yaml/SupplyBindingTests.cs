@@ -55,8 +55,10 @@ public class SupplyBindingTests
     [Fact]
     public void Diode_OfALibraryClass_IsThatOfTheTableWithItsSource()
     {
-        Assert.Equal(DiodeTable.Find("schottky_15a")!.Diode, Twin.Feeds[1].Diode);
-        Assert.Contains(Twin.Assumptions, assumption => assumption is { Part: "essential_normal", Origin: Origin.Library } && assumption.Source == DiodeTable.Find("schottky_15a")!.Source);
+        var known = DiodeTable.Find("schottky_15a")!;
+
+        Assert.Equal(known.Diode with { Rated = known.Rated }, Twin.Feeds[1].Diode);
+        Assert.Contains(Twin.Assumptions, assumption => assumption is { Part: "essential_normal", Origin: Origin.Library } && assumption.Source == known.Source);
     }
 
     [Fact]

@@ -5,22 +5,8 @@ internal static class FeedingRules
 {
     public static IEnumerable<RuleFinding> Check(Scenario scenario)
     {
-        var fed = new HashSet<string>(StringComparer.Ordinal);
-        var waiting = new Queue<string>(scenario.Batteries.Select(part => part.Bus).Concat(scenario.Alternators.Select(part => part.Bus)));
-        while (waiting.TryDequeue(out var bus))
-        {
-            if (!fed.Add(bus))
-                continue;
-            foreach (var charger in scenario.Chargers.Where(charger => string.Equals(charger.From, bus, StringComparison.Ordinal)))
-                waiting.Enqueue(charger.To);
-            foreach (var feed in scenario.Feeds)
-            {
-                if (string.Equals(feed.From, bus, StringComparison.Ordinal))
-                    waiting.Enqueue(feed.To);
-                else if (feed.Diode is null && string.Equals(feed.To, bus, StringComparison.Ordinal))
-                    waiting.Enqueue(feed.From);
-            }
-        }
+        var sources = scenario.Batteries.Select(part => part.Bus).Concat(scenario.Alternators.Select(part => part.Bus));
+        var fed = Reach.From(sources, scenario.Feeds, scenario.Chargers);
 
         foreach (var bus in scenario.Buses.Where(bus => !fed.Contains(bus.Name)))
         {

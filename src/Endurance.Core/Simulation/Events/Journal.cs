@@ -22,6 +22,8 @@ internal sealed class Journal
         LoadReason = new LossReason?[network.Loads.Length];
         LoadEverConnected = new bool[network.Loads.Length];
         Exhaustion = Empty(network.Batteries.Length);
+        Opened = Empty(network.Breakers.Length);
+        OpenedAt = Empty(network.Breakers.Length);
     }
 
     public IReadOnlyList<TimedEvent> Events => events;
@@ -44,6 +46,12 @@ internal sealed class Journal
     public bool[] LoadEverConnected { get; }
 
     public double[] Exhaustion { get; }
+
+    /// <summary>Seconds at which a breaker, fuse or fusible link first opened of itself; NaN when it did not.</summary>
+    public double[] Opened { get; }
+
+    /// <summary>Amperes that opened it; NaN when it did not open.</summary>
+    public double[] OpenedAt { get; }
 
     /// <summary>Seconds of the first recognising step after zero; NaN when none was carried out.</summary>
     public double Recognition { get; set; } = double.NaN;

@@ -122,6 +122,8 @@ internal sealed class SwitchingEvents
     {
         var breaker = network.Breakers[i];
         run.Trip(breaker);
+        if (double.IsNaN(journal.Opened[i]))
+            (journal.Opened[i], journal.OpenedAt[i]) = (t, Math.Abs(heats.Amperes(i)));
         var amperes = Text(heats.Amperes(i), "A");
         journal.Note(t, EventKind.Tripped, breaker.Owner, $"{breaker.Owner} {breaker.Word} opened: {amperes} through {Text(breaker.Rating, "A")}");
         if (breaker.Load >= 0 && run.LoadConnected[breaker.Load])

@@ -11,13 +11,19 @@ internal static class BatteryQuantities
     {
         var name = scenario.Batteries[i].Name;
         yield return new(name + ".health", QuantityKind.Fraction, 0.01, 1.5, s => s.Batteries[i].Health,
-            (s, value) => Replace(s, i, battery => battery with { Health = value }));
+            (s, value) => Replace(s, i, battery => battery.WithHealth(value)));
+        if (FollowsTemperature(scenario.Batteries[i]))
+        {
+            yield return new(name + ".temperature", QuantityKind.Temperature, 193.15, 423.15, s => s.Batteries[i].Temperature.Kelvin,
+                (s, value) => Replace(s, i, battery => battery.WithTemperature(Temperature.FromKelvin(value))));
+        }
+
         yield return new(name + ".charge", QuantityKind.Fraction, 0, 1, s => s.Batteries[i].InitialCharge,
             (s, value) => Replace(s, i, battery => battery with { InitialCharge = value }));
         yield return new(name + ".capacity_factor", QuantityKind.Fraction, 0.01, 2, s => s.Batteries[i].CapacityFactor,
-            (s, value) => Replace(s, i, battery => battery with { CapacityFactor = value }));
-        yield return new(name + ".resistance_factor", QuantityKind.Number, 0.01, 100, s => s.Batteries[i].ResistanceFactor,
-            (s, value) => Replace(s, i, battery => battery with { ResistanceFactor = value }));
+            (s, value) => Replace(s, i, battery => battery with { CapacityFactor = value, CapacityOverTemperature = null }));
+        yield return new(name + ".resistance_factor", QuantityKind.Number, 0.01, 100, s => TotalFactor(s.Batteries[i]),
+            (s, value) => Replace(s, i, battery => WithTotalFactor(battery, value)));
         yield return new(name + ".peukert", QuantityKind.Number, 1, 3, s => s.Batteries[i].PeukertExponent,
             (s, value) => Replace(s, i, battery => battery with { PeukertExponent = value }));
         yield return new(name + ".capacity", QuantityKind.Charge, 36, 3.6e7, s => s.Batteries[i].RatedCapacity.Coulombs,
@@ -32,6 +38,7 @@ internal static class BatteryQuantities
         {
             RatedCapacity = capacity,
             Resistance = battery.Resistance.Scaled(1 / ratio),
+            ResistanceWhenNew = battery.ResistanceWhenNew?.Scaled(1 / ratio),
             Polarisation = [.. battery.Polarisation.Select(pair => pair with { Resistance = pair.Resistance / ratio })],
             TypedWells = battery.TypedWells is { } wells ? wells with { Capacity = wells.Capacity * ratio } : null,
             Lifetimes = battery.Lifetimes is { } curve
@@ -40,6 +47,22 @@ internal static class BatteryQuantities
             ExponentRange = battery.ExponentRange is { } range ? (range.Lowest * ratio, range.Highest * ratio) : null,
         };
     }
+
+    private static bool FollowsTemperature(Battery battery) =>
+        battery.CapacityOverTemperature is not null || battery.ResistanceOverTemperature is not null || battery.Protection?.NoChargeBelow is not null;
+
+    /// <summary>Resistance over that of the same battery new and at 25 degC.</summary>
+    private static double TotalFactor(Battery battery) =>
+        battery.ResistanceFactor / (battery.ResistanceWhenNew is null ? 1 : battery.Health);
+
+    /// <summary>A factor of one's own replaces what temperature and health imply.</summary>
+    private static Battery WithTotalFactor(Battery battery, double factor) => battery with
+    {
+        ResistanceFactor = factor,
+        Resistance = battery.ResistanceWhenNew ?? battery.Resistance,
+        ResistanceWhenNew = null,
+        ResistanceOverTemperature = null,
+    };
 
     private static Scenario Replace(Scenario s, int i, Func<Battery, Battery> change) =>
         s with { Batteries = s.Batteries.SetItem(i, change(s.Batteries[i])) };

@@ -11,7 +11,7 @@ internal static class Recognition
 
     /// <summary>Every step that sheds comes so many seconds later.</summary>
     public static Scenario ShedLater(Scenario scenario, double seconds) =>
-        Moved(scenario, seconds, step => step.Actions.Any(action => action.Verb == ActionVerb.Shed));
+        Moved(scenario, seconds, Sheds);
 
     private static Scenario Moved(Scenario scenario, double seconds, Func<TimelineStep, bool> which)
     {
@@ -30,7 +30,11 @@ internal static class Recognition
         _ => trigger,
     };
 
-    private static bool IsPilots(TimelineStep step) =>
+    /// <summary>Whether a step sheds.</summary>
+    public static bool Sheds(TimelineStep step) => step.Actions.Any(action => action.Verb == ActionVerb.Shed);
+
+    /// <summary>Whether the pilot acts in a step, after zero.</summary>
+    public static bool IsPilots(TimelineStep step) =>
         step.Trigger is not AtTime { Time.Seconds: 0 } && step.Actions.Any(action => action.Verb is ActionVerb.Open or ActionVerb.Close
             or ActionVerb.Shed or ActionVerb.Connect or ActionVerb.Start or ActionVerb.Restore or ActionVerb.Select);
 }

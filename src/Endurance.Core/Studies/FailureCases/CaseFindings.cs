@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using Endurance.Components;
 using Endurance.Findings;
 using Endurance.Scenarios;
 using Endurance.Simulation;
+using Endurance.Studies.FailureCases.Findings;
 
 namespace Endurance.Studies.FailureCases;
 
@@ -10,15 +10,18 @@ namespace Endurance.Studies.FailureCases;
 internal static class CaseFindings
 {
     public static ImmutableArray<Finding> Of(Scenario scenario, FailureCase failureCase, SimulationResult run) =>
-        [.. BatteryFindings.Of(scenario, run), .. Junctions(scenario, run), .. FullDuty(scenario, failureCase, run)];
-
-    private static IEnumerable<Finding> Junctions(Scenario scenario, SimulationResult run) =>
-        from pair in scenario.Feeds.Zip(run.Feeds)
-        let limit = (pair.First.Diode as JunctionDiode)?.MaximumJunction
-        where limit is not null && pair.Second.HighestJunction > limit
-        let value = FormattableString.Invariant($"{pair.Second.HighestJunction!.Value.Celsius:F0} degC")
-        select new Finding("junction-too-hot", Severity.Warning, pair.First.Name, value,
-            $"The diode of {pair.First.Name} reaches {value}; its limit is {limit}. Use a larger diode or a better heat path.");
+    [
+        .. SourceFindings.Of(scenario, run),
+        .. RecognitionFindings.Of(failureCase),
+        .. WarningFindings.Of(scenario, failureCase, run),
+        .. ContactorFindings.Of(scenario, failureCase),
+        .. RedundancyFindings.Of(scenario),
+        .. ProtectionFindings.Of(scenario, run),
+        .. LoadFindings.Of(scenario),
+        .. BatteryFindings.Of(scenario, run),
+        .. DiodeFindings.Of(scenario, run),
+        .. FullDuty(scenario, failureCase, run),
+    ];
 
     /// <summary>A mean over the duty hides the peak: what would stop at the start of the case with every load at full draw?</summary>
     private static IEnumerable<Finding> FullDuty(Scenario scenario, FailureCase failureCase, SimulationResult run)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Endurance.Findings;
 using Endurance.Scenarios;
 using Endurance.Simulation;
+using Endurance.Studies.FailureCases.Findings;
 
 namespace Endurance.Studies.FailureCases;
 
@@ -31,7 +32,7 @@ public static class FailureCaseStudy
     {
         var run = simulator.Run(failureCase, options, cancellation);
         var judged = Judgement.Of(scenario, failureCase, run);
-        ImmutableArray<Finding> findings = [.. run.Findings, .. judged.Findings, .. CaseFindings.Of(scenario, failureCase, run)];
+        ImmutableArray<Finding> findings = [.. run.Findings, .. judged.Findings, .. MarginFindings.Of(judged.Requirements), .. CaseFindings.Of(scenario, failureCase, run)];
         return LandingReserveSearch.AddTo(judged with { Findings = findings }, scenario, simulator, failureCase, options, cancellation);
     }
 }

@@ -27,12 +27,24 @@ internal sealed class AmpMinuteDifference(AmpMinutes form, ImmutableArray<Batter
         var own = battery.EffectiveCapacity * battery.InitialCharge;
         if (own <= Charge.Zero)
             return [$"{battery.Name} is empty at the start."];
-        var current = form.Shed * (own / form.Usable);
-        var lasting = current * battery.LifetimeAt(current) * battery.InitialCharge;
+        var (current, lasting) = Currents()
+            .Select(drawn => drawn * (own / form.Usable))
+            .Select(drawn => (drawn, drawn * battery.LifetimeAt(drawn) * battery.InitialCharge))
+            .MaxBy(answer => Math.Abs((answer.Item2 / own) - 1));
         if (Math.Abs((lasting / own) - 1) < Noticeable)
             return [];
         var how = lasting < own ? "less" : "more";
         return [$"The form takes {AmpereHours(own)} out of {battery.Name} at any current. Its {AmpereHours(battery.RatedCapacity)} are rated over {Number(battery.Rate.Hours)} h, at {Amperes(battery.ReferenceCurrent)}; at {Amperes(current)} it gives {how}: {AmpereHours(lasting)}."];
+    }
+
+    /// <summary>Those of the form that are drawn for some time.</summary>
+    private IEnumerable<Current> Currents()
+    {
+        yield return form.Shed;
+        if (form.TimeBefore > Duration.Zero)
+            yield return form.Before;
+        if (form.TimeLanding > Duration.Zero)
+            yield return form.Landing;
     }
 
     private IEnumerable<string> Falling()

@@ -96,6 +96,7 @@ public static class SingleFailureStudy
         var required = judged.Requirements.Where(result => result.Requirement.Bus is null).ToArray();
         return [.. essential.Where(load => required.Length == 0
             ? load.TimePowered is not null
-            : required.Any(result => result.Requirement.Loads.Contains(load.Name) && load.TimePowered < result.Requirement.Endure)).Select(load => load.Name)];
+            : required.Any(result => result.Requirement.Loads.Contains(load.Name)
+                && (result.Requirement.DipsAllowed ? load.TimeLostForGood : load.TimePowered) < result.Requirement.Endure)).Select(load => load.Name)];
     }
 }

@@ -12,6 +12,33 @@ public static class SizingStudy
 {
     private const int ScanPoints = 25;
 
+    /// <summary>The answer to one question; batteries on offer are tried when a capacity is asked for.</summary>
+    /// <param name="scenario">With at least one requirement and one failure case.</param>
+    /// <param name="question">Its subject is a part of the scenario.</param>
+    /// <param name="options">Numerical settings.</param>
+    /// <param name="cancellation">Stops the study.</param>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static SizingAnswer Answer(Scenario scenario, SizingQuestion question, SimulationOptions options, CancellationToken cancellation = default)
+    {
+        var battery = scenario.Batteries.FirstOrDefault(item => string.Equals(item.Name, question.Subject, StringComparison.Ordinal));
+        var (present, limit) = question.Find switch
+        {
+            SizingFind.Capacity => (battery!.RatedCapacity.Coulombs, Capacity(scenario, question.Subject, question.KeepsResistance, options, cancellation)),
+            SizingFind.Load => (0, ExtraLoad(scenario, question.Subject, options, cancellation)),
+            SizingFind.Delay => (0, Delay(scenario, options, cancellation)),
+            SizingFind.ShedTime => (0, ShedTime(scenario, options, cancellation)),
+            SizingFind.Health => (battery!.Health, Health(scenario, question.Subject, options, cancellation)),
+            _ => throw new ArgumentOutOfRangeException(nameof(question), question.Find, "Unknown question."),
+        };
+        return new SizingAnswer
+        {
+            Question = question,
+            Present = Trials.Of(scenario, present, options, cancellation),
+            Limit = limit,
+            Offers = question.Find is SizingFind.Capacity ? Offers(scenario, question.Subject, options, cancellation) : [],
+        };
+    }
+
     /// <summary>Smallest rated capacity of a battery that meets every requirement in every case, in coulombs.</summary>
     /// <param name="scenario">With at least one requirement.</param>
     /// <param name="battery">Name of the battery.</param>
@@ -57,6 +84,10 @@ public static class SizingStudy
         return LimitSearch.Run([0, .. Geometric(0.02, most)], smallestThatPasses: false, With, options, cancellation);
     }
 
+    /// <summary>Whether any failure case has a step that <see cref="Delay"/> or <see cref="ShedTime"/> would move.</summary>
+    public static bool HasStepsToDelay(Scenario scenario, bool shedOnly) =>
+        scenario.FailureCases.Any(one => one.Timeline.Any(shedOnly ? Recognition.Sheds : Recognition.IsPilots));
+
     /// <summary>Most seconds by which everything the pilot does may come later than written.</summary>
     public static LimitResult Delay(Scenario scenario, SimulationOptions options, CancellationToken cancellation = default) =>
         LimitSearch.Run(Later(scenario), smallestThatPasses: false, seconds => Recognition.Later(scenario, seconds), options, cancellation);
@@ -76,7 +107,7 @@ public static class SizingStudy
     private static Battery Sized(Battery battery, Charge capacity, bool keepResistance)
     {
         var sized = BatteryQuantities.Resized(battery, capacity);
-        return keepResistance ? sized with { Resistance = battery.Resistance, Polarisation = battery.Polarisation } : sized;
+        return keepResistance ? sized with { Resistance = battery.Resistance, ResistanceWhenNew = battery.ResistanceWhenNew, Polarisation = battery.Polarisation } : sized;
     }
 
     private static ImmutableArray<double> Later(Scenario scenario) =>

@@ -1,3 +1,4 @@
+using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
@@ -14,6 +15,7 @@ internal static class Trials
         var worst = double.PositiveInfinity;
         CaseResult? deciding = null;
         RequirementResult? decidingRequirement = null;
+        var least = new Duration?[scenario.Requirements.Length];
         foreach (var failureCase in scenario.FailureCases)
         {
             var judged = Judgement.Of(scenario, failureCase, simulator.Run(failureCase, options, cancellation));
@@ -21,6 +23,9 @@ internal static class Trials
             foreach (var requirement in judged.Requirements)
             {
                 passes &= requirement.Verdict == Verdict.Pass;
+                var index = scenario.Requirements.IndexOf(requirement.Requirement);
+                if (requirement.Endurance is { } time && !(least[index] <= time))
+                    least[index] = time;
                 var margin = requirement.Endurance is { } lasts ? lasts / requirement.Requirement.Endure : double.PositiveInfinity;
                 if (margin >= worst)
                     continue;
@@ -29,6 +34,9 @@ internal static class Trials
             }
         }
 
-        return new Trial(value, passes, worst, decidingRequirement?.Endurance, deciding?.Name ?? "", decidingRequirement?.LimitedBy);
+        return new Trial(value, passes, worst, decidingRequirement?.Endurance, deciding?.Name ?? "", decidingRequirement?.LimitedBy, decidingRequirement?.Requirement.Endure)
+        {
+            ByRequirement = [.. least],
+        };
     }
 }

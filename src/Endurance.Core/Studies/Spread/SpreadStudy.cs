@@ -24,7 +24,7 @@ public static class SpreadStudy
             for (var d = 0; d < quantities.Length; d++)
                 drawn = quantities[d].Set(drawn, scenario.Tolerances[d].Distribution.Quantile(points[i][d]));
             outcomes[i] = RunAll(drawn, options.Simulation, cancellation);
-            options.Progress?.Invoke(Interlocked.Increment(ref done));
+            options.Progress?.Invoke(Interlocked.Increment(ref done), options.Samples);
         });
         return [.. scenario.FailureCases.Select((one, c) => Collect(scenario, one, [.. outcomes.Select(sample => sample[c])]))];
     }

@@ -15,11 +15,20 @@ public static class SweepStudy
     /// <param name="to">Last value, SI; may be below the first.</param>
     /// <param name="steps">Number of values, at least 2, ends included.</param>
     /// <param name="options">Numerical settings.</param>
+    /// <param name="progress">Called with the number of values done and of all values, from any thread.</param>
     /// <param name="cancellation">Stops the study.</param>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static ImmutableArray<SweepPoint> Run(
-        Scenario scenario, AdjustableQuantity quantity, double from, double to, int steps, SimulationOptions options, CancellationToken cancellation = default)
+        Scenario scenario,
+        AdjustableQuantity quantity,
+        double from,
+        double to,
+        int steps,
+        SimulationOptions options,
+        Action<int, int>? progress = null,
+        CancellationToken cancellation = default)
     {
+        var done = 0;
         var points = new SweepPoint[steps];
         StudyLoop.For(steps, cancellation, i =>
         {
@@ -28,6 +37,7 @@ public static class SweepStudy
             var simulator = new Simulator(changed);
             points[i] = new SweepPoint(value, [.. changed.FailureCases.Select(one =>
                 Judgement.Of(changed, one, simulator.Run(one, options, cancellation)))]);
+            progress?.Invoke(Interlocked.Increment(ref done), steps);
         });
         return [.. points];
     }
@@ -43,7 +53,7 @@ public static class SweepStudy
             var quantity = AdjustableQuantities.Find(scenario, tolerance.Quantity)
                 ?? throw new ArgumentException($"The scenario has no quantity {tolerance.Quantity}.", nameof(scenario));
             double from = tolerance.Distribution.Quantile(low), to = tolerance.Distribution.Quantile(high);
-            var ends = Run(scenario, quantity, from, to, 2, options, cancellation);
+            var ends = Run(scenario, quantity, from, to, 2, options, progress: null, cancellation);
             rows[i] = new SensitivityRow(tolerance.Quantity, ends[0], ends[1]);
         });
         return [.. rows];

@@ -34,7 +34,11 @@ internal sealed class KeyPainter(SKCanvas? canvas, float left, float width, floa
             Entry(VisibleText.Shortened(series.Name, 60), y => Curve(series.Style, y));
         foreach (var line in plot.Panels.SelectMany(panel => panel.Lines))
             Entry(line.Text, y => Reference(line.Kind, y));
-        foreach (var kind in plot.Panels.SelectMany(panel => panel.Bars).Select(bar => bar.Kind).Distinct().Order())
+        var kinds = plot.Panels.SelectMany(panel => panel.Bars).Select(bar => bar.Kind)
+            .Concat(plot.Grid is { } grid ? grid.Cells.SelectMany(row => row).Select(cell => cell.Kind) : []);
+        if (plot.Panels.Any(panel => panel.Spans.Length > 0))
+            SpanEntries();
+        foreach (var kind in kinds.Distinct().Order())
             Entry(WordsFor(kind), y => Bar(kind, y));
         if (plot.Panels.Any(panel => panel.Bars.Any(bar => bar.Required is not null)))
             Entry("minutes required", y => BarPainter.DrawRequired(canvas!, left + (SampleWidth / 2), y - 8));
@@ -92,10 +96,16 @@ internal sealed class KeyPainter(SKCanvas? canvas, float left, float width, floa
     {
         var (thickness, dashes) = (PlotStyle.WidthOf(kind), PlotStyle.DashesOf(kind));
         var middle = left + (SampleWidth / 2);
-        if (kind is ReferenceLineKind.Cutoff)
+        if (PlotStyle.IsLevel(kind))
             DashedStroke.DrawLine(canvas!, left, y, left + SampleWidth, y, SKColors.Black, thickness, dashes);
         else
             DashedStroke.DrawLine(canvas!, middle, y - 9, middle, y + 9, SKColors.Black, thickness, dashes);
+    }
+
+    private void SpanEntries()
+    {
+        Entry("what the low value gives", y => Bar(SpanPainter.LowKind, y));
+        Entry("what the high value gives", y => Bar(SpanPainter.HighKind, y));
     }
 
     private void Bar(BarKind kind, float y)

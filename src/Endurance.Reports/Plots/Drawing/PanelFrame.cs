@@ -27,7 +27,7 @@ internal sealed record PanelFrame(PlotPanel Panel, float Left, float Top, float 
     public float Y(double value) => Panel.Y is { } axis ? Bottom - (float)((value - axis.Low) / (axis.High - axis.Low) * Height) : Top;
 
     /// <summary>Few rows share the height that many would need.</summary>
-    public float RowHeight => Math.Clamp((Height - (2 * RowsMargin)) / Math.Max(1, Panel.Bars.Length + Panel.Groups.Length), LeastRowHeight, MostRowHeight);
+    public float RowHeight => Math.Clamp((Height - (2 * RowsMargin)) / Math.Max(1, Panel.RowCount), LeastRowHeight, MostRowHeight);
 
     public float RowTop(int row) => Top + RowsMargin + (row * RowHeight);
 

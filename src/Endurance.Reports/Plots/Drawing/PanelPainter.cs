@@ -37,6 +37,8 @@ internal static class PanelPainter
         var levels = y is null ? [] : PanelFrame.Ticks(y).ToArray();
         plot.Axes.Left.TickGenerator = new NumericManual(levels, [.. levels.Select(_ => "")]);
         plot.Grid.MajorLineColor = new Color(210, 210, 210);
+        foreach (var column in frame.Panel.Columns)
+            plot.PlottableList.Add(new HistogramColumn(column));
         foreach (var line in frame.Panel.Lines)
             AddReference(plot, frame.Panel, line);
         foreach (var series in frame.Panel.Series)
@@ -47,7 +49,7 @@ internal static class PanelPainter
 
     private static void AddReference(Plot plot, PlotPanel panel, ReferenceLine line)
     {
-        ImmutableArray<PlotPoint> points = line.Kind is ReferenceLineKind.Cutoff
+        ImmutableArray<PlotPoint> points = PlotStyle.IsLevel(line.Kind)
             ? [new(panel.X.Low, line.Value), new(panel.X.High, line.Value)]
             : [new(line.Value, panel.Y?.Low ?? 0), new(line.Value, panel.Y?.High ?? 1)];
         plot.PlottableList.Add(new Curve(points, SKColors.Black, PlotStyle.WidthOf(line.Kind), PlotStyle.DashesOf(line.Kind)));

@@ -32,10 +32,18 @@ internal sealed record PlotStyle(Color Colour, float[] Dashes, MarkerShape Marke
         new(Colours[number % Colours.Length], Patterns[number % Patterns.Length], Markers[number % Markers.Length]);
 
     /// <summary>Dashes of a straight line across a panel.</summary>
-    public static float[] DashesOf(ReferenceLineKind kind) => kind is ReferenceLineKind.Cutoff ? [6, 4] : [3, 3];
+    public static float[] DashesOf(ReferenceLineKind kind) => kind switch
+    {
+        ReferenceLineKind.Cutoff => [6, 4],
+        ReferenceLineKind.Present => [12, 4, 2, 4],
+        _ => [3, 3],
+    };
 
     /// <summary>Width in pixels of a straight line across a panel.</summary>
-    public static float WidthOf(ReferenceLineKind kind) => kind is ReferenceLineKind.Cutoff ? 1.6f : 2.4f;
+    public static float WidthOf(ReferenceLineKind kind) => kind is ReferenceLineKind.Cutoff or ReferenceLineKind.Present ? 1.6f : 2.4f;
+
+    /// <summary>A level line, as opposed to an upright one.</summary>
+    public static bool IsLevel(ReferenceLineKind kind) => kind is ReferenceLineKind.Cutoff or ReferenceLineKind.LevelRequirement;
 
     public SKColor Ink => Colour.ToSKColor();
 

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using Endurance.Cli.Output;
+using Endurance.Reports.Plots;
+using Endurance.Scenarios;
+using Endurance.Simulation;
+using Endurance.Yaml;
+
+namespace Endurance.Cli.Commands;
+
+/// <summary>Reads a scenario, asks one study, writes what it found.</summary>
+internal static class StudyExecution
+{
+    /// <summary>Gives a command its work.</summary>
+    /// <param name="command">The command.</param>
+    /// <param name="screen">Where the result goes.</param>
+    /// <param name="read">The shared part of the request.</param>
+    /// <param name="refusal">Why this request cannot be answered from a scenario; <see langword="null"/> when it can.</param>
+    /// <param name="study">The work itself.</param>
+    public static void Set(
+        Command command,
+        Screen screen,
+        Func<ParseResult, StudyRequest> read,
+        Func<ParseResult, Scenario, string?> refusal,
+        Func<ParseResult, Scenario, StudyProgress, CancellationToken, StudyOutput> study) => command.SetAction((parse, cancellation) =>
+        {
+            var writers = parse.InvocationConfiguration;
+            return Task.FromResult(Run(
+                read(parse), writers.Output, writers.Error, screen, scenario => refusal(parse, scenario), (scenario, progress) => study(parse, scenario, progress, cancellation), cancellation));
+        });
+
+    private static int Run(
+        StudyRequest request,
+        TextWriter output,
+        TextWriter error,
+        Screen screen,
+        Func<Scenario, string?> refusal,
+        Func<Scenario, StudyProgress, StudyOutput> study,
+        CancellationToken cancellation)
+    {
+        var read = ScenarioReader.ReadFile(request.File);
+        if (read.Scenario is null || !request.IsQuiet)
+            ScenarioFile.WriteDiagnostics(read.Diagnostics, error);
+        if (read.Scenario is not { } scenario)
+            return ExitCode.Usage;
+        if ((ScenarioFile.NothingToRun(request.File, scenario) ?? refusal(scenario)) is { } reason)
+        {
+            error.WriteLine($"endurance: {reason}");
+            return ExitCode.Usage;
+        }
+
+        try
+        {
+            StudyOutput found;
+            using (var progress = new StudyProgress(screen.ShowsProgress && !request.IsQuiet ? error : null))
+                found = study(scenario, progress);
+            WriteFolder(request, found, error, cancellation);
+            Write(request, found, screen, output);
+            return found.IsMet ? ExitCode.Met : ExitCode.NotMet;
+        }
+        catch (Exception exception) when (exception is ChatteringException or OutputException)
+        {
+            error.WriteLine($"endurance: {exception.Message}");
+            return ExitCode.Usage;
+        }
+    }
+
+    private static void WriteFolder(StudyRequest request, StudyOutput found, TextWriter error, CancellationToken cancellation)
+    {
+        if (request.OutputFolder is not { } folder)
+            return;
+        var taken = new HashSet<string>(StringComparer.Ordinal);
+        ImmutableArray<OutputFile> files =
+        [
+            OutputFile.OfText("result.json", found.Json),
+            .. found.Plots().SelectMany(named => named.Plot is { } plot ? OutputFile.OfPlot(FileStem.Unique(named.FileStem, taken), plot) : []),
+        ];
+        OutputFolder.Write(folder, files, request.IsForced, cancellation);
+        if (!request.IsQuiet)
+            error.WriteLine($"wrote {files.Length} files to {folder}");
+    }
+
+    private static void Write(StudyRequest request, StudyOutput found, Screen screen, TextWriter output)
+    {
+        switch (request.Format)
+        {
+            case ResultFormat.Json:
+                output.Write(found.Json());
+                break;
+            case ResultFormat.Csv:
+                output.Write(found.Csv());
+                break;
+            default:
+                ResultFormat.Write(request.Format, request.IsQuiet ? found.Document().InBrief : found.Document(), screen, output);
+                break;
+        }
+    }
+}

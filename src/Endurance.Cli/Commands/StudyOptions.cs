@@ -1,0 +1,38 @@
+using System.CommandLine;
+
+namespace Endurance.Cli.Commands;
+
+/// <summary>The words that all studies share on the command line.</summary>
+internal sealed class StudyOptions
+{
+    private readonly Argument<string> _file = ScenarioFile.Argument();
+
+    private readonly Option<string> _format = ResultFormat.Option();
+
+    private readonly Option<string?> _out = SharedOptions.Folder("the plots (PNG, SVG) and result.json");
+
+    private readonly Option<bool> _quiet = new("--quiet") { Description = "The first table alone, no warnings and no progress." };
+
+    private readonly Option<bool> _force = SharedOptions.Force();
+
+    /// <param name="command">Gets its own options first, then the shared ones.</param>
+    /// <param name="own">What this study alone takes.</param>
+    public void AddTo(Command command, params ReadOnlySpan<Option> own)
+    {
+        command.Add(_file);
+        foreach (var option in own)
+            command.Add(option);
+        Option[] shared = [_format, _out, _quiet, _force];
+        foreach (var option in shared)
+            command.Add(option);
+    }
+
+    public StudyRequest Read(ParseResult parse) => new()
+    {
+        File = parse.GetRequiredValue(_file),
+        Format = parse.GetValue(_format) ?? ResultFormat.Table,
+        OutputFolder = parse.GetValue(_out),
+        IsQuiet = parse.GetValue(_quiet),
+        IsForced = parse.GetValue(_force),
+    };
+}

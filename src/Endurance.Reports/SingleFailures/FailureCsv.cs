@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using Endurance.Scenarios;
+using Endurance.Studies.SingleFailures;
+
+namespace Endurance.Reports;
+
+/// <summary>Failures as comma-separated text, with the minutes of every essential load.</summary>
+public static class FailureCsv
+{
+    /// <summary>A header, then a row a failure and case; empty minutes mean not lost within the horizon.</summary>
+    public static string Write(Scenario scenario, ImmutableArray<FailureRow> rows) => CsvRows.Write(
+        string.Join(',', [
+            "part", "mode", "case", "endurance_minutes", "verdict", "lost", "hidden", "revealed_by",
+            .. scenario.EssentialLoads.Select(load => CsvText.FromPerson(load + "_minutes"))]),
+        rows.Select(row => (IEnumerable<string>)
+        [
+            CsvText.FromPerson(row.Part),
+            row.Mode,
+            CsvText.FromPerson(row.Case),
+            Minutes(row.Endurance),
+            Wording.Of(row.Verdict),
+            CsvText.FromPerson(string.Join(' ', row.Lost)),
+            row.IsHidden ? "yes" : "no",
+            CsvText.FromPerson(row.RevealedBy),
+            .. row.Loads.Select(Minutes),
+        ]));
+
+    private static string Minutes(Quantities.Duration? time) => time is { } lost ? RoundedNumber.Short(lost.Minutes, 4) : "";
+}

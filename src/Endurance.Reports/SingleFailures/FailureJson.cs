@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Endurance.Studies.SingleFailures;
+
+namespace Endurance.Reports;
+
+/// <summary>Failures for programs: one JSON object, keys fixed.</summary>
+public static class FailureJson
+{
+    /// <summary>Indented JSON that ends with a line feed.</summary>
+    public static string Write(ImmutableArray<FailureRow> rows) => JsonText.Write(json => JsonText.WriteArray(json, "rows", rows, WriteRow));
+
+    private static void WriteRow(Utf8JsonWriter json, FailureRow row)
+    {
+        json.WriteString("part", row.Part);
+        json.WriteString("mode", row.Mode);
+        json.WriteString("case", row.Case);
+        JsonText.Minutes(json, "endurance_minutes", row.Endurance);
+        json.WriteString("verdict", Wording.Of(row.Verdict));
+        json.WriteStartArray("lost");
+        foreach (var load in row.Lost)
+            json.WriteStringValue(load);
+        json.WriteEndArray();
+        json.WriteString("revealed_by", row.RevealedBy);
+    }
+}

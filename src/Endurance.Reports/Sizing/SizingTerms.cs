@@ -1,0 +1,37 @@
+using Endurance.Studies.Sizing;
+
+namespace Endurance.Reports;
+
+/// <summary>Keys, units and words of what may be sized.</summary>
+/// <param name="LimitKey">Of the limit in answers for programs.</param>
+/// <param name="ValueKey">Of a value tried.</param>
+/// <param name="Unit">Symbol.</param>
+/// <param name="PerUnit">SI value of one unit.</param>
+/// <param name="Noun">What the limit is, such as "smallest capacity".</param>
+/// <param name="Quantity">What is varied, for an axis.</param>
+internal sealed record SizingTerms(string LimitKey, string ValueKey, string Unit, double PerUnit, string Noun, string Quantity)
+{
+    private const double CoulombsPerAmpereHour = 3600;
+
+    public static SizingTerms Of(SizingFind find) => find switch
+    {
+        SizingFind.Capacity => new("required_capacity_amp_hours", "capacity_amp_hours", "Ah", CoulombsPerAmpereHour, "smallest capacity", "rated capacity"),
+        SizingFind.Load => new("most_extra_load_amps", "extra_load_amps", "A", 1, "most extra load", "extra load"),
+        SizingFind.Delay => new("longest_recognition_delay_minutes", "recognition_delay_minutes", "min", 60, "longest delay of everything the pilot does", "delay of everything the pilot does"),
+        SizingFind.ShedTime => new("longest_shed_delay_minutes", "shed_delay_minutes", "min", 60, "longest delay of shedding", "delay of shedding"),
+        SizingFind.Health => new("lowest_health_percent", "health_percent", "%", 0.01, "lowest health", "health"),
+        _ => throw new ArgumentOutOfRangeException(nameof(find), find, "Unknown question."),
+    };
+
+    public double InUnit(double si) => si / PerUnit;
+
+    public string WithUnit(double si) => $"{RoundedNumber.Short(InUnit(si), 2)} {Unit}";
+
+    /// <summary>An edge, rounded towards the values that pass, so that what is printed passes too.</summary>
+    public string SafeWithUnit(double si, bool isSmallest)
+    {
+        var hundredths = InUnit(si) * 100;
+        var safe = isSmallest ? Math.Ceiling(hundredths - 1e-6) : Math.Floor(hundredths + 1e-6);
+        return $"{RoundedNumber.Short(safe / 100, 2)} {Unit}";
+    }
+}
