@@ -70,6 +70,7 @@ internal static class CommandLine
             SweepCommand.Create(screen),
             WiringCommand.Create(screen),
             LoadsCommand.Create(screen),
+            ReportCommand.Create(),
             CheckCommand.Create(),
             BatteryCommand.Create(screen),
             PartsCommand.Create(screen),

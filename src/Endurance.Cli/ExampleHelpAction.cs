@@ -77,6 +77,19 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
               2  the scenario or the command line is wrong
               3  the program itself failed
             """,
+        "report" => """
+            Examples:
+              endurance report floatplane.yaml --out floatplane.html --date 2026-05-02
+                  Everything on one page that needs no network: to read, to print, to hand on.
+              endurance report floatplane.yaml --out out/floatplane
+                  The same as report.html in a folder; a second run replaces it.
+
+            Exit codes:
+              0  every requirement is met, or there is none
+              1  some requirement is not met; the page is written all the same
+              2  the scenario, the command line or the place to write to is wrong
+              3  the program itself failed
+            """,
         "compare" => """
             Examples:
               endurance compare layouts.yaml

@@ -23,7 +23,8 @@ public static class BatteryCurveReport
     /// <summary>Where the minutes end, in words.</summary>
     internal static string End(BatteryCurve curve) => curve.EndVoltage is { } volts ? $"to {RoundedNumber.Short(volts.Volts, 3)} V" : "to exhaustion";
 
-    private static IEnumerable<ReportBlock> Blocks(Scenario scenario, BatteryCurve curve)
+    /// <summary>One battery, from its heading on.</summary>
+    internal static IEnumerable<ReportBlock> Blocks(Scenario scenario, BatteryCurve curve)
     {
         var name = curve.Battery.Name;
         yield return new ReportHeading($"Battery {name}");

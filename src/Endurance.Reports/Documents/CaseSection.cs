@@ -16,6 +16,13 @@ internal static class CaseSection
     public static ImmutableArray<ReportBlock> Blocks(Scenario scenario, CaseResult result) =>
     [
         new ReportHeading($"Case {result.Name}"),
+        .. Detail(scenario, result),
+        .. FindingBlocks.Of(result.Findings),
+    ];
+
+    /// <summary>Without its heading and its findings.</summary>
+    public static ImmutableArray<ReportBlock> Detail(Scenario scenario, CaseResult result) =>
+    [
         Events(result),
         .. BothModels(scenario, result),
         .. Requirements(scenario.Horizon, result),
@@ -24,7 +31,6 @@ internal static class CaseSection
         Buses(scenario.Horizon, result),
         Batteries(scenario.Horizon, result),
         .. Feeds(result),
-        .. FindingBlocks.Of(result.Findings),
     ];
 
     private static ReportTable Events(CaseResult result) => new(

@@ -22,7 +22,8 @@ public static class FailureCaseReport
     public static ReportDocument DescribeQuiet(Scenario scenario, ImmutableArray<CaseResult> cases) =>
         new(scenario.Title, [SummaryTable.Of(scenario, cases)]);
 
-    private static ImmutableArray<ReportBlock> Summary(Scenario scenario, ImmutableArray<CaseResult> cases) =>
+    /// <summary>The first table and how to read it.</summary>
+    internal static ImmutableArray<ReportBlock> Summary(Scenario scenario, ImmutableArray<CaseResult> cases) =>
     [
         SummaryTable.Of(scenario, cases),
         new ReportParagraph(

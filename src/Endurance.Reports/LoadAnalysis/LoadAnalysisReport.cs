@@ -9,14 +9,16 @@ namespace Endurance.Reports;
 public static class LoadAnalysisReport
 {
     public static ReportDocument Describe(Scenario scenario, LoadAnalysisResult result) => new(
-        scenario.Title,
-        [
-            Items(scenario, result),
-            Totals(result),
-            .. Shares(result),
-            .. AmpMinutes(scenario, result),
-            .. FindingBlocks.Of(result.Findings),
-        ]);
+        scenario.Title, [.. Body(scenario, result), .. FindingBlocks.Of(result.Findings)]);
+
+    /// <summary>Without the findings.</summary>
+    internal static ImmutableArray<ReportBlock> Body(Scenario scenario, LoadAnalysisResult result) =>
+    [
+        Items(scenario, result),
+        Totals(result),
+        .. Shares(result),
+        .. AmpMinutes(scenario, result),
+    ];
 
     private static ReportTable Items(Scenario scenario, LoadAnalysisResult result) => new(
         $"Loads at {RoundedNumber.Short(scenario.NominalVoltage.Volts, 0)} V",

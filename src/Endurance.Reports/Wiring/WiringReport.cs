@@ -11,14 +11,20 @@ public static class WiringReport
     public static ReportDocument Describe(Scenario scenario, WiringResult result) => new(
         scenario.Title,
         [
-            result.Rows.IsEmpty
-                ? new ReportParagraph("No feed and no load has a wire with gauge and length, so there is nothing to judge. Write wire: {gauge: 12 AWG, length: 4 ft}.")
-                : Drops(result),
-            .. result.Rows.IsEmpty ? ImmutableArray<ReportBlock>.Empty : [Currents(result)],
-            .. Silent(result),
+            .. Body(result),
             .. FindingBlocks.Of([.. result.Rows.SelectMany(row => row.Findings)]),
             .. AssumptionBlocks.Of([.. result.Assumptions, .. OfWires(scenario, result)]),
         ]);
+
+    /// <summary>Without findings and assumptions.</summary>
+    internal static ImmutableArray<ReportBlock> Body(WiringResult result) =>
+    [
+        result.Rows.IsEmpty
+            ? new ReportParagraph("No feed and no load has a wire with gauge and length, so there is nothing to judge. Write wire: {gauge: 12 AWG, length: 4 ft}.")
+            : Drops(result),
+        .. result.Rows.IsEmpty ? ImmutableArray<ReportBlock>.Empty : [Currents(result)],
+        .. Silent(result),
+    ];
 
     private static ReportTable Drops(WiringResult result) => new(
         "Voltage drop",

@@ -21,7 +21,16 @@ internal static class Revelation
             return ("practice of the procedure", true);
         var (failed, changed) = SingleFailureStudy.Apply(scenario, new FailureCase { Name = SingleFailureStudy.OnItsOwn }, acting);
         var horizon = Quantities.Duration.FromMinutes(Attention);
-        var run = new Simulator(failed with { Horizon = failed.Horizon < horizon ? failed.Horizon : horizon }).Run(changed, options, cancellation);
+        SimulationResult run;
+        try
+        {
+            run = new Simulator(failed with { Horizon = failed.Horizon < horizon ? failed.Horizon : horizon }).Run(changed, options, cancellation);
+        }
+        catch (ChatteringException chattering)
+        {
+            return ($"{string.Join(" and ", chattering.Parts)} switching on and off", false);
+        }
+
         return Shown(scenario, normal, run) is { } by ? (by, false) : (string.Join("; ", acting.Select(GroundTest).Distinct()), true);
     }
 

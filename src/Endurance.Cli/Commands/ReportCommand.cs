@@ -1,0 +1,78 @@
+using System.CommandLine;
+using System.Globalization;
+using Endurance.Cli.Output;
+using Endurance.Reports.Html;
+using Endurance.Simulation;
+using Endurance.Studies.FailureCases;
+
+namespace Endurance.Cli.Commands;
+
+/// <summary><c>endurance report FILE</c>: one page for a reviewer.</summary>
+internal static class ReportCommand
+{
+    private const string PageName = "report.html";
+
+    public static Command Create()
+    {
+        var file = ScenarioFile.Argument();
+        var place = new Option<string>("--out") { Description = "The page to write, such as mine.html, or a folder for report.html.", Required = true, HelpName = "FILE.html|FOLDER" };
+        var date = new Option<string?>("--date") { Description = "The day that the page carries, such as 2026-05-02; otherwise it says that none was given.", HelpName = "YYYY-MM-DD" };
+        var force = new Option<bool>("--force") { Description = "Replace what the program did not write there before." };
+        var command = new Command("report", "Writes one self-contained HTML page for a reviewer.") { file, place, date, force };
+        command.SetAction((parse, cancellation) =>
+        {
+            var error = parse.InvocationConfiguration.Error;
+            if (!TryDate(parse.GetValue(date), out var day))
+            {
+                error.WriteLine($"endurance: --date: '{parse.GetValue(date)}' is not a day such as 2026-05-02.");
+                return Task.FromResult(ExitCode.Usage);
+            }
+
+            var request = (Path: parse.GetRequiredValue(file), Place: parse.GetRequiredValue(place), Force: parse.GetValue(force));
+            return Task.FromResult(Execute(request, day, error, cancellation));
+        });
+        return command;
+    }
+
+    private static int Execute((string Path, string Place, bool Force) request, DateOnly? day, TextWriter error, CancellationToken cancellation) =>
+        ScenarioFile.Answer(request.Path, error, scenario =>
+        {
+            if (ScenarioFile.NothingToRun(request.Path, scenario) is { } nothing)
+            {
+                error.WriteLine($"endurance: {nothing}");
+                return ExitCode.Usage;
+            }
+
+            try
+            {
+                var facts = ReportFacts.Of(request.Path, day, cancellation);
+                Write(request.Place, ReviewPage.Write(facts), request.Force, cancellation);
+                error.WriteLine($"wrote {request.Place}");
+                return facts.Cases.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
+            }
+            catch (Exception exception) when (exception is OutputException or UnsolvedNetworkException)
+            {
+                error.WriteLine($"endurance: {exception.Message}");
+                return ExitCode.Usage;
+            }
+        });
+
+    private static void Write(string place, string page, bool force, CancellationToken cancellation)
+    {
+        if (place.EndsWith(".html", StringComparison.OrdinalIgnoreCase) || place.EndsWith(".htm", StringComparison.OrdinalIgnoreCase))
+            SingleFile.Write(place, page, force);
+        else
+            OutputFolder.Write(place, [OutputFile.OfText(PageName, () => page)], force, cancellation);
+    }
+
+    private static bool TryDate(string? text, out DateOnly? day)
+    {
+        day = null;
+        if (text is null)
+            return true;
+        if (!DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var parsed))
+            return false;
+        day = parsed;
+        return true;
+    }
+}
