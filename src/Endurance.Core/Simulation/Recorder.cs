@@ -82,6 +82,7 @@ internal sealed class Recorder
         for (var i = 0; i < busLowest.Length; i++)
             busLowest[i] = Math.Min(busLowest[i], solver.Volts[i]);
         var anyAlternator = run.AnyAlternator();
+        var charged = equations.ChargerAmperes.Sum(); // what a charger gives is not one battery working on another
         for (var i = 0; i < batteryHighest.Length; i++)
         {
             var amperes = equations.BatteryAmperes[i];
@@ -90,7 +91,7 @@ internal sealed class Recorder
             if (amperes >= network.Batteries[i].LowestCurrent)
                 batteryLeast[i] = Math.Min(batteryLeast[i], amperes);
             if (!anyAlternator)
-                batteryCirculating[i] = Math.Min(batteryCirculating[i], amperes);
+                batteryCirculating[i] = Math.Min(batteryCirculating[i], amperes + charged);
         }
 
         for (var i = 0; i < feedStart.Length; i++)

@@ -15,8 +15,10 @@ internal static class DiodeBinder
     private static readonly ImmutableArray<string> Kinds = ["schottky", "silicon", "ideal_controller"];
     private static readonly ImmutableArray<string> ControllerKeys = ["on_resistance", "regulated_drop"];
 
-    private static readonly ImmutableArray<string> JunctionKeys =
-        ["forward", "at", "saturation_current", "ideality", "series_resistance", "temperature", "energy_gap", "xti", "leakage", "heat_path", "max_junction"];
+    private static readonly ImmutableArray<string> CurveKeys =
+        ["forward", "at", "saturation_current", "ideality", "series_resistance", "temperature", "energy_gap", "xti"];
+
+    private static readonly ImmutableArray<string> JunctionKeys = [.. CurveKeys, "leakage", "heat_path", "max_junction"];
 
     private static readonly Resistance DefaultShort = Resistance.FromMilliohms(1);
     private static readonly Temperature DefaultTemperature = Temperature.FromCelsius(27);
@@ -38,10 +40,35 @@ internal static class DiodeBinder
                 return Controller(part, reader);
             case null:
                 return null;
+            case var kind when DiodeTable.Find(kind) is { } known:
+                return OfClass(part, reader, known);
             case var kind:
-                reader.Error("unknown-word", "kind", $"{Quoted.Of(kind)} is not a kind of diode", string.Join(", ", Kinds), NearestName.Find(kind, Kinds));
+                reader.Error("unknown-word", "kind", $"{Quoted.Of(kind)} is not a kind of diode", $"{string.Join(", ", Kinds)}, or a class of the library", NearestName.Find(kind, [.. Kinds, .. DiodeTable.Rows.Select(row => row.Name)]));
                 return null;
         }
+    }
+
+    /// <summary>A class of the library as it stands in its table, with its source among the assumptions.</summary>
+    public static Diode Listed(string part, MappingReader reader, DiodeClass known)
+    {
+        reader.Reading.Assume(part, $"diode {known.Name}: {known.Values}", Origin.Library, known.Source);
+        return known.Diode with { Rated = known.Rated };
+    }
+
+    /// <summary>A class of the library, cooled as the scenario says; without a heat path its junction stays at 27 degC.</summary>
+    private static Diode OfClass(string part, MappingReader reader, DiodeClass known)
+    {
+        Refuse(reader, known.Diode is JunctionDiode ? [.. CurveKeys, .. ControllerKeys] : [.. JunctionKeys, .. ControllerKeys], $"the class {known.Name}, which brings its own curve");
+        var listed = Listed(part, reader, known);
+        var diode = listed with { Rated = reader.Current("rated") ?? listed.Rated, ShortResistance = reader.Resistance("short_resistance") ?? listed.ShortResistance };
+        if (diode is not JunctionDiode junction)
+            return diode;
+        return junction with
+        {
+            Leakage = Conductance.FromSiemens(reader.Quantity("leakage") ?? junction.Leakage.Siemens),
+            HeatPath = reader.Quantity("heat_path"),
+            MaximumJunction = reader.Temperature("max_junction") ?? known.MaximumJunction,
+        };
     }
 
     private static IdealDiodeController Controller(string part, MappingReader reader)

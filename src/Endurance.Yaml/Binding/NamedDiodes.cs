@@ -30,8 +30,7 @@ internal sealed class NamedDiodes
             return (diode, named.Value);
         if (DiodeTable.Find(named.Value) is { } known)
         {
-            reader.Reading.Assume(part, $"diode {known.Name}: {known.Values}", Origin.Library, known.Source);
-            return (known.Diode with { Rated = known.Rated }, known.Name);
+            return (DiodeBinder.Listed(part, reader, known), known.Name);
         }
 
         ImmutableArray<string> all = [.. _own.Keys, .. DiodeTable.Rows.Select(row => row.Name)];

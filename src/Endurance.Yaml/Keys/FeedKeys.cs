@@ -25,7 +25,7 @@ internal static class FeedKeys
 
     public static readonly Section Diode = new("a diode",
     [
-        Required("kind", "schottky, silicon or ideal_controller"),
+        Required("kind", "schottky, silicon, ideal_controller or a class of the library"),
         Text("forward", "two or more points of current and drop, such as [[1 A, 0.35 V], [15 A, 0.52 V]]"),
         Quantity("at", Limits.Celsius(-80, 250, "25 degC")),
         Quantity("saturation_current", QuantityRange.Above(Dimension.Current, "A", 0, 1, "20 uA")),

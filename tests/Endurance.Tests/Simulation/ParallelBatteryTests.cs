@@ -1,6 +1,7 @@
 using Endurance.Components;
 using Endurance.Findings;
 using Endurance.Numerics;
+using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Studies.FailureCases;
 using static Endurance.Tests.Parts;
@@ -31,6 +32,29 @@ public sealed class ParallelBatteryTests
     }
 
     [Fact]
+    public void ChargerBetweenTwoBatteries_IsNotCirculation()
+    {
+        var apart = Apart();
+
+        var judged = apart.Judge();
+
+        Assert.Equal(-2, judged.Run.Battery("weak").LowestCurrent.Amperes, 1e-6);
+        Assert.DoesNotContain(judged.Findings, finding => finding.Code == "circulating-current");
+    }
+
+    /// <summary>The 2 A of the charger do not hide the tie: 0.5 V, and 2 A through 20 mohm on top, over 41 mohm.</summary>
+    [Fact]
+    public void BatteriesTiedBesideACharger_CirculateWhatTheChargerDoesNotGive()
+    {
+        var tied = Apart() with { Feeds = [Feed("tie", "bus", "other", 1)] };
+
+        var finding = Assert.Single(tied.Judge().Findings, finding => finding.Code == "circulating-current");
+
+        Assert.Equal("weak", finding.Part);
+        Assert.InRange(double.Parse(finding.Value[..^2], System.Globalization.CultureInfo.InvariantCulture), 9, 12.5);
+    }
+
+    [Fact]
     public void CurrentThatChangesByMoreThanTwoToOne_GivesBothModels()
     {
         var scenario = Scenario() with
@@ -50,6 +74,17 @@ public sealed class ParallelBatteryTests
         Assert.Equal(peukert.Kinetic!.Endurance.Minutes(), kinetic.Endurance.Minutes(), 1e-6);
         Assert.Equal(57, peukert.Endurance.Minutes(), 0.5);
         Assert.Equal(74, kinetic.Endurance.Minutes(), 0.5);
+    }
+
+    private static Scenario Apart()
+    {
+        var bench = Bench();
+        return bench with
+        {
+            Buses = [Bus("bus"), Bus("other")],
+            Batteries = [bench.Batteries[0], bench.Batteries[1] with { Bus = "other" }],
+            Chargers = [new Charger { Name = "charger", From = "bus", To = "other", Output = Voltage.FromVolts(13.8), Limit = Current.FromAmperes(2), Efficiency = 0.9, Droop = Resistance.FromMilliohms(50) }],
+        };
     }
 
     private static Scenario Bench() => Scenario(horizonHours: 0.1) with

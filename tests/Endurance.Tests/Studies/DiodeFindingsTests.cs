@@ -39,6 +39,28 @@ public sealed class DiodeFindingsTests
             "The diode of steering carries up to 4 A and is rated 3 A. Use a larger diode."));
     }
 
+    /// <summary>4 A at 0.2 V or more are 0.8 W or more, 120 K at 150 K/W; the class allows 125 degC.</summary>
+    [Theory]
+    [InlineData("{kind: schottky_3a, heat_path: 150 K/W}", true)]
+    [InlineData("{kind: schottky_3a, heat_path: 20 K/W}", false)]
+    [InlineData("{kind: schottky_3a, heat_path: 150 K/W, max_junction: 300 degC}", false)]
+    public void Diode_OfALibraryClassWithAHeatPath_IsHeldToTheLimitOfItsClass(string diode, bool found)
+    {
+        var result = Scenarios.Read($$$"""
+            endurance: 1
+            system: 14 V
+            batteries:
+              ship: {bus: bus, capacity: 18 Ah, rate: 20 h, peukert: 1.15, resistance: 9 mohm, emf: [[0 %, 11 V], [100 %, 12.8 V]], health: 80 %}
+            buses: {bus: {}, far: {}}
+            feeds: {steering: {from: bus, to: far, diode: {{{diode}}}}}
+            loads: {radio: {bus: far, current: 4 A}}
+            failure_cases: {discharge: {timeline: []}}
+            """).JudgeFirst();
+
+        Assert.Equal(found, result.Findings.Any(finding => finding is { Code: "junction-too-hot", Part: "steering" }));
+        Assert.True(result.Run.Feed("steering").HighestJunction!.Value.Celsius > 30);
+    }
+
     [Fact]
     public void Junction_BeyondItsLimit_IsSaidWhole()
     {
