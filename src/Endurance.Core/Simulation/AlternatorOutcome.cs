@@ -12,4 +12,7 @@ public sealed record AlternatorOutcome
 
     /// <summary>First instant at which it gave current with no battery able to supply its bus; <see langword="null"/>: never.</summary>
     public required Duration? TimeAlone { get; init; }
+
+    /// <summary>First instant at which it could have generated but for its field's dead bus; <see langword="null"/>: never.</summary>
+    public Duration? TimeUnexcited { get; init; }
 }

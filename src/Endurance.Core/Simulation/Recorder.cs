@@ -28,6 +28,7 @@ internal sealed class Recorder
     private readonly double[] junction;
     private readonly double[] alternatorHighest;
     private readonly double[] alternatorAlone;
+    private readonly double[] alternatorUnexcited;
     private readonly double[] chargerHighest;
     private readonly double[][] chargesWhenWarned;
 
@@ -56,6 +57,8 @@ internal sealed class Recorder
         alternatorHighest = new double[network.Alternators.Length];
         alternatorAlone = new double[network.Alternators.Length];
         Array.Fill(alternatorAlone, double.NaN);
+        alternatorUnexcited = new double[network.Alternators.Length];
+        Array.Fill(alternatorUnexcited, double.NaN);
         chargerHighest = new double[network.Chargers.Length];
         chargesWhenWarned = new double[watches.Warnings.Length][];
     }
@@ -137,6 +140,8 @@ internal sealed class Recorder
             alternatorHighest[i] = Math.Max(alternatorHighest[i], amperes);
             if (amperes > 0 && double.IsNaN(alternatorAlone[i]) && !run.Backed[network.Alternators[i].Node])
                 alternatorAlone[i] = t;
+            if (double.IsNaN(alternatorUnexcited[i]) && run.LacksField(i))
+                alternatorUnexcited[i] = t;
         }
 
         for (var i = 0; i < chargerHighest.Length; i++)
@@ -209,6 +214,7 @@ internal sealed class Recorder
         Name = network.Alternators[i].Name,
         HighestCurrent = Current.FromAmperes(alternatorHighest[i]),
         TimeAlone = Time(alternatorAlone[i]),
+        TimeUnexcited = Time(alternatorUnexcited[i]),
     };
 
     private ChargerOutcome Charger(int i) =>

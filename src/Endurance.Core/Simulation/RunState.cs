@@ -155,6 +155,15 @@ internal sealed class RunState
             && (engine < 0 || EngineRunning[engine]) && (field < 0 || (FieldOn[alternator] && Energised[field]));
     }
 
+    /// <summary>Whether an alternator would generate if only its field's bus had volts.</summary>
+    public bool LacksField(int alternator)
+    {
+        var compiled = network.Alternators[alternator];
+        return compiled.FieldNode >= 0 && FieldOn[alternator] && !Energised[compiled.FieldNode]
+            && AlternatorOn[alternator] && !AlternatorFailed[alternator] && !AlternatorTripped[alternator]
+            && (compiled.Engine < 0 || EngineRunning[compiled.Engine]);
+    }
+
     /// <summary>Amperes that an alternator can give at its engine's present speed.</summary>
     public double LimitOf(int alternator)
     {

@@ -65,6 +65,27 @@ public sealed class SourceFindingsTests
     }
 
     [Theory]
+    [InlineData("main", true)]
+    [InlineData("battery_bus", false)]
+    public void Alternator_WhoseFieldBusLosesItsBattery_GivesNothing(string fieldBus, bool found)
+    {
+        var field = new AlternatorField { Bus = fieldBus, Current = Current.FromAmperes(2) };
+        var scenario = Scenario(1) with
+        {
+            Buses = [Bus("battery_bus"), Bus("main")],
+            Batteries = [Ramp.Steady(12.5, "battery", "battery_bus")],
+            Alternators = [Alternator("alternator", "main", 14, 5, 40) with { Field = field }],
+            Feeds = [Feed("master", "battery_bus", "main", 2)],
+            Loads = [Amperes("radio", "main", 2, 10)],
+        };
+
+        var result = scenario.Judge(Case(At(10.5, (ActionVerb.Break, "master"))));
+
+        Assert.Equal(found ? "10.5 min" : null, result.Findings.FirstOrDefault(finding => finding.Code == "alternator-without-field")?.Value);
+        Assert.Equal(found, result.Run.Loads[0].TimePowered is not null);
+    }
+
+    [Theory]
     [InlineData(5, false, "Caution", "converter gives its limit of 3 A: avionics wants more, and its voltage falls. Use a larger one, or shed loads on avionics.")]
     [InlineData(5, true, "Information", "converter gives its limit of 3 A while it refills avionics.")]
     [InlineData(2, false, null, null)]

@@ -12,7 +12,7 @@ internal static class SourceFindings
     private const double AtLimit = 0.999;
 
     public static IEnumerable<Finding> Of(Scenario scenario, SimulationResult run) =>
-        [.. AssumedNew(scenario), .. Joined(scenario), .. Alone(run), .. ChargersAtLimit(scenario, run)];
+        [.. AssumedNew(scenario), .. Joined(scenario), .. Alone(run), .. Unexcited(scenario, run), .. ChargersAtLimit(scenario, run)];
 
     private static IEnumerable<Finding> AssumedNew(Scenario scenario) =>
         from battery in scenario.Batteries
@@ -53,6 +53,13 @@ internal static class SourceFindings
         let value = Figures.Minutes(alternator.TimeAlone!.Value)
         select new Finding("alternator-alone", Severity.Warning, alternator.Name, value,
             $"From {value} on {alternator.Name} carries its bus with no battery to steady it. Many alternators and regulators lose their voltage or overshoot then; do not count on these minutes. Keep a battery on the bus, or switch the alternator off.");
+
+    private static IEnumerable<Finding> Unexcited(Scenario scenario, SimulationResult run) =>
+        from pair in scenario.Alternators.Zip(run.Alternators)
+        where pair.Second.TimeUnexcited is not null
+        let value = Figures.Minutes(pair.Second.TimeUnexcited!.Value)
+        select new Finding("alternator-without-field", Severity.Warning, pair.First.Name, value,
+            $"From {value} on {pair.First.Name} gives nothing although its engine runs: no battery reaches {pair.First.Field!.Bus}, which feeds its field. Some alternators go on by themselves then, none may be counted on. Feed the field from a bus that keeps its battery.");
 
     /// <summary>A charger into a battery is at its limit whenever it has work to do; one that feeds loads alone should not be.</summary>
     private static IEnumerable<Finding> ChargersAtLimit(Scenario scenario, SimulationResult run)
