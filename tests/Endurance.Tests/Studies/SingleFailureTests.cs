@@ -84,6 +84,25 @@ public sealed class SingleFailureTests
         Assert.Equal(300, row.Endurance.Minutes(), 0.5);
     }
 
+    [Fact]
+    public void AlternatorOff_HiddenAtFirstByTheBattery_IsSeenAsTheBatterySags()
+    {
+        // Half full at 12 V with 5 mohm: 20 A without the alternator leave 11.9 V at once, and after 10 min
+        // a third of the charge, two thirds of a volt, is gone as well: 12 - 2/3 - 0.1 = 11.2 V.
+        var scenario = Scenario(horizonHours: 8) with
+        {
+            Buses = [Bus("bus")],
+            Batteries = [Battery("b", "bus", 10, 1, 1, new PiecewiseLinear([0, 1], [11, 13]), PiecewiseLinear.Constant(5)) with { InitialCharge = 0.5 }],
+            Alternators = [Alternator("alternator", "bus", 12, 1, 40)],
+            Loads = [Amperes("display", "bus", 20, 9)],
+        };
+
+        var row = Assert.Single(SingleFailureStudy.Run(scenario, new SingleFailureOptions()), row => Is(row, "alternator", "off"));
+
+        Assert.False(row.IsHidden);
+        Assert.Equal("voltmeter on bus: 11.2 V for 12.0 V after 10 min", row.RevealedBy);
+    }
+
     private static bool Is(FailureRow row, string part, string mode) =>
         string.Equals(row.Part, part, StringComparison.Ordinal) && string.Equals(row.Mode, mode, StringComparison.Ordinal);
 

@@ -16,7 +16,7 @@ public static class SingleFailureStudy
     public static ImmutableArray<FailureRow> Run(Scenario scenario, SingleFailureOptions options, CancellationToken cancellation = default)
     {
         ImmutableArray<FailureCase> cases = [new FailureCase { Name = OnItsOwn }, .. scenario.FailureCases];
-        var normal = new Simulator(scenario).Run(cases[0], options.Simulation, cancellation);
+        var normal = Revelation.Watched(scenario, cases[0], options.Simulation, cancellation);
         var single = PartFailures.Of(scenario);
         var trials = options.Pairs ? [.. Pairs(single)] : single.Select(failure => (PartFailure[])[failure]).ToArray();
         var revealed = new (string By, bool IsHidden)[trials.Length];
