@@ -49,7 +49,8 @@ internal static class Revelation
                 return $"{after.Name} stops";
         }
 
-        if (run.Events.FirstOrDefault(happened => happened.Kind == EventKind.Warning) is { } warning)
+        var news = run.Events.Where(happened => !normal.Events.Any(usual => string.Equals(usual.What, happened.What, StringComparison.Ordinal))).ToArray();
+        if (Array.Find(news, happened => happened.Kind == EventKind.Warning) is { } warning)
             return $"{warning.Part} comes on";
         foreach (var (before, after) in normal.Buses.Zip(run.Buses))
         {
@@ -64,7 +65,7 @@ internal static class Revelation
                 return FormattableString.Invariant($"{inTime} after {Attention:F0} min");
         }
 
-        return run.Events.FirstOrDefault(happened => happened.Kind == EventKind.Tripped)?.What;
+        return Array.Find(news, happened => happened.Kind == EventKind.Tripped)?.What;
     }
 
     private static string? OnTheVoltmeter(Scenario scenario, string bus, double before, double after) =>

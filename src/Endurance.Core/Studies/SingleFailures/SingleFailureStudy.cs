@@ -86,7 +86,8 @@ public static class SingleFailureStudy
     internal static (Scenario Scenario, FailureCase Case) Apply(Scenario scenario, FailureCase one, PartFailure[] failures)
     {
         var (failed, changed) = (scenario, one);
-        foreach (var failure in failures)
+        // Steps are left out by their place in the case as written, so the last one goes first and nothing is put in before.
+        foreach (var failure in Enumerable.Reverse(failures))
             (failed, changed) = failure.Apply(failed, changed);
         return (failed, changed);
     }
