@@ -84,6 +84,42 @@ public sealed class SingleFailureTests
         Assert.Equal(300, row.Endurance.Minutes(), 0.5);
     }
 
+    [Fact]
+    public void AlternatorOff_HiddenAtFirstByTheBattery_IsSeenAsTheBatterySags()
+    {
+        // Half full at 12 V with 5 mohm: 20 A without the alternator leave 11.9 V at once, and after 10 min
+        // a third of the charge, two thirds of a volt, is gone as well: 12 - 2/3 - 0.1 = 11.2 V.
+        var scenario = Scenario(horizonHours: 8) with
+        {
+            Buses = [Bus("bus")],
+            Batteries = [Battery("b", "bus", 10, 1, 1, new PiecewiseLinear([0, 1], [11, 13]), PiecewiseLinear.Constant(5)) with { InitialCharge = 0.5 }],
+            Alternators = [Alternator("alternator", "bus", 12, 1, 40)],
+            Loads = [Amperes("display", "bus", 20, 9)],
+        };
+
+        var row = Assert.Single(SingleFailureStudy.Run(scenario, new SingleFailureOptions()), row => Is(row, "alternator", "off"));
+
+        Assert.False(row.IsHidden);
+        Assert.Equal("voltmeter on bus: 11.2 V for 12.0 V after 10 min", row.RevealedBy);
+    }
+
+    /// <summary>Fan 6 A, heat 2 A and display 2 A: 1 min at 10 A and the rest at 4 A drain 10 Ah in 148.5 min; 10 A drain 20 Ah in 120 min.</summary>
+    [Theory]
+    [InlineData("b1 + heat", "open + not done", 148.5)]
+    [InlineData("fan + heat", "not done + not done", 120)]
+    public void Pair_WithAStepNotDone_LeavesOutThatStepAlone(string part, string mode, double minutes)
+    {
+        var shed = Pair with
+        {
+            Loads = Pair.Loads.AddRange(Amperes("fan", "bus", 6) with { IsEssential = false }, Amperes("heat", "bus", 2) with { IsEssential = false }),
+            FailureCases = [Case(At(1, (ActionVerb.Shed, "fan")), At(2, (ActionVerb.Shed, "heat")))],
+        };
+
+        var row = Assert.Single(SingleFailureStudy.Run(shed, new SingleFailureOptions { Pairs = true }), row => Is(row, part, mode));
+
+        Assert.Equal(minutes, row.Endurance.Minutes(), 0.5);
+    }
+
     private static bool Is(FailureRow row, string part, string mode) =>
         string.Equals(row.Part, part, StringComparison.Ordinal) && string.Equals(row.Mode, mode, StringComparison.Ordinal);
 

@@ -20,11 +20,10 @@ internal static class Revelation
         if (acting.Length == 0)
             return ("practice of the procedure", true);
         var (failed, changed) = SingleFailureStudy.Apply(scenario, new FailureCase { Name = SingleFailureStudy.OnItsOwn }, acting);
-        var horizon = Quantities.Duration.FromMinutes(Attention);
         SimulationResult run;
         try
         {
-            run = new Simulator(failed with { Horizon = failed.Horizon < horizon ? failed.Horizon : horizon }).Run(changed, options, cancellation);
+            run = Watched(failed, changed, options, cancellation);
         }
         catch (ChatteringException chattering)
         {
@@ -32,6 +31,14 @@ internal static class Revelation
         }
 
         return Shown(scenario, normal, run) is { } by ? (by, false) : (string.Join("; ", acting.Select(GroundTest).Distinct()), true);
+    }
+
+    /// <summary>The minutes in which somebody looks, with the volts at their end.</summary>
+    public static SimulationResult Watched(Scenario scenario, FailureCase failureCase, SimulationOptions options, CancellationToken cancellation)
+    {
+        var watched = Quantities.Duration.FromMinutes(Attention);
+        return new Simulator(scenario with { Horizon = scenario.Horizon < watched ? scenario.Horizon : watched })
+            .Run(failureCase, options with { SampleInterval = watched }, cancellation);
     }
 
     private static string? Shown(Scenario scenario, SimulationResult normal, SimulationResult run)
@@ -42,19 +49,29 @@ internal static class Revelation
                 return $"{after.Name} stops";
         }
 
-        if (run.Events.FirstOrDefault(happened => happened.Kind == EventKind.Warning) is { } warning)
+        var news = run.Events.Where(happened => !normal.Events.Any(usual => string.Equals(usual.What, happened.What, StringComparison.Ordinal))).ToArray();
+        if (Array.Find(news, happened => happened.Kind == EventKind.Warning) is { } warning)
             return $"{warning.Part} comes on";
         foreach (var (before, after) in normal.Buses.Zip(run.Buses))
         {
-            if (scenario.Loads.Any(load => string.Equals(load.Bus, after.Name, StringComparison.Ordinal))
-                && Math.Abs((after.StartVoltage - before.StartVoltage).Volts) >= Visible)
-            {
-                return FormattableString.Invariant($"voltmeter on {after.Name}: {after.StartVoltage.Volts:F1} V for {before.StartVoltage.Volts:F1} V");
-            }
+            if (OnTheVoltmeter(scenario, after.Name, before.StartVoltage.Volts, after.StartVoltage.Volts) is { } atOnce)
+                return atOnce;
         }
 
-        return run.Events.FirstOrDefault(happened => happened.Kind == EventKind.Tripped)?.What;
+        // A battery holds a bus up at first; a source that is gone shows as the battery sags instead of filling.
+        foreach (var (before, after) in normal.Trace!.BusVolts.Zip(run.Trace!.BusVolts))
+        {
+            if (OnTheVoltmeter(scenario, after.Name, before.Values[^1], after.Values[^1]) is { } inTime)
+                return FormattableString.Invariant($"{inTime} after {Attention:F0} min");
+        }
+
+        return Array.Find(news, happened => happened.Kind == EventKind.Tripped)?.What;
     }
+
+    private static string? OnTheVoltmeter(Scenario scenario, string bus, double before, double after) =>
+        Math.Abs(after - before) >= Visible && scenario.Loads.Any(load => string.Equals(load.Bus, bus, StringComparison.Ordinal))
+            ? FormattableString.Invariant($"voltmeter on {bus}: {after:F1} V for {before:F1} V")
+            : null;
 
     private static string GroundTest(PartFailure failure) => "ground test: " + failure.Mode switch
     {

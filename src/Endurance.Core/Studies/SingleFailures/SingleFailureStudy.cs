@@ -16,7 +16,7 @@ public static class SingleFailureStudy
     public static ImmutableArray<FailureRow> Run(Scenario scenario, SingleFailureOptions options, CancellationToken cancellation = default)
     {
         ImmutableArray<FailureCase> cases = [new FailureCase { Name = OnItsOwn }, .. scenario.FailureCases];
-        var normal = new Simulator(scenario).Run(cases[0], options.Simulation, cancellation);
+        var normal = Revelation.Watched(scenario, cases[0], options.Simulation, cancellation);
         var single = PartFailures.Of(scenario);
         var trials = options.Pairs ? [.. Pairs(single)] : single.Select(failure => (PartFailure[])[failure]).ToArray();
         var revealed = new (string By, bool IsHidden)[trials.Length];
@@ -86,7 +86,8 @@ public static class SingleFailureStudy
     internal static (Scenario Scenario, FailureCase Case) Apply(Scenario scenario, FailureCase one, PartFailure[] failures)
     {
         var (failed, changed) = (scenario, one);
-        foreach (var failure in failures)
+        // Steps are left out by their place in the case as written, so the last one goes first and nothing is put in before.
+        foreach (var failure in Enumerable.Reverse(failures))
             (failed, changed) = failure.Apply(failed, changed);
         return (failed, changed);
     }
