@@ -4,7 +4,7 @@ namespace Endurance.Simulation;
 internal sealed class FeedDiodes
 {
     /// <summary>Kelvin within which a junction counts as settled; far below the 0.01 K that matters, so that rates stay smooth.</summary>
-    private const double JunctionTolerance = 1e-4;
+    private const double JunctionTolerance = 1e-3;
 
     private readonly CompiledNetwork network;
     private readonly RunState run;
