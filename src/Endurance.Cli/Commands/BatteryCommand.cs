@@ -19,11 +19,8 @@ internal static class BatteryCommand
         var options = new BatteryOptions();
         var command = new Command("battery", "Tells how long the batteries of a scenario last at constant currents.");
         options.AddTo(command);
-        command.SetAction((parse, cancellation) =>
-        {
-            var writers = parse.InvocationConfiguration;
-            return Task.FromResult(Execute(options.Read(parse), writers.Output, writers.Error, screen, cancellation));
-        });
+        command.Answers((parse, output, error, cancellation) =>
+            Execute(options.Read(parse), output, error, screen, cancellation));
         return command;
     }
 

@@ -21,11 +21,8 @@ internal static class CompareCommand
         var options = new CompareOptions();
         var command = new Command("compare", "Sets the layouts of one or more scenarios side by side.");
         options.AddTo(command);
-        command.SetAction((parse, cancellation) =>
-        {
-            var writers = parse.InvocationConfiguration;
-            return Task.FromResult(Execute(options.Read(parse), writers.Output, writers.Error, screen, cancellation));
-        });
+        command.Answers((parse, output, error, cancellation) =>
+            Execute(options.Read(parse), output, error, screen, cancellation));
         return command;
     }
 

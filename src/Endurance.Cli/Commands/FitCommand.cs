@@ -14,11 +14,8 @@ internal static class FitCommand
         var options = new FitOptions();
         var command = new Command("fit", "Fits a battery to a log of its discharges and judges a capacity test.");
         options.AddTo(command);
-        command.SetAction((parse, cancellation) =>
-        {
-            var writers = parse.InvocationConfiguration;
-            return Task.FromResult(Execute(options.Read(parse), writers.Output, writers.Error, screen, cancellation));
-        });
+        command.Answers((parse, output, error, cancellation) =>
+            Execute(options.Read(parse), output, error, screen, cancellation));
         return command;
     }
 

@@ -20,11 +20,8 @@ internal static class RunCommand
         var options = new RunOptions();
         var command = new Command("run", "Runs the failure cases of a scenario and judges them against its requirements.");
         options.AddTo(command);
-        command.SetAction((parse, cancellation) =>
-        {
-            var writers = parse.InvocationConfiguration;
-            return Task.FromResult(Execute(options.Read(parse), writers.Output, writers.Error, screen, cancellation));
-        });
+        command.Answers((parse, output, error, cancellation) =>
+            Execute(options.Read(parse), output, error, screen, cancellation));
         return command;
     }
 
@@ -49,12 +46,7 @@ internal static class RunCommand
             ResultFormat.Write(request.Format, scenario, results, request.IsQuiet, screen, output);
             return results.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
         }
-        catch (ChatteringException exception)
-        {
-            error.WriteLine($"endurance: {exception.Message}");
-            return ExitCode.Usage;
-        }
-        catch (OutputException exception)
+        catch (Exception exception) when (exception is ChatteringException or OutputException)
         {
             error.WriteLine($"endurance: {exception.Message}");
             return ExitCode.Usage;

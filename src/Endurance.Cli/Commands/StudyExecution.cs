@@ -22,12 +22,9 @@ internal static class StudyExecution
         Screen screen,
         Func<ParseResult, StudyRequest> read,
         Func<ParseResult, Scenario, string?> refusal,
-        Func<ParseResult, Scenario, StudyProgress, CancellationToken, StudyOutput> study) => command.SetAction((parse, cancellation) =>
-        {
-            var writers = parse.InvocationConfiguration;
-            return Task.FromResult(Run(
-                read(parse), writers.Output, writers.Error, screen, scenario => refusal(parse, scenario), (scenario, progress) => study(parse, scenario, progress, cancellation), cancellation));
-        });
+        Func<ParseResult, Scenario, StudyProgress, CancellationToken, StudyOutput> study) => command.Answers((parse, output, error, cancellation) =>
+            Run(
+                read(parse), output, error, screen, scenario => refusal(parse, scenario), (scenario, progress) => study(parse, scenario, progress, cancellation), cancellation));
 
     private static int Run(
         StudyRequest request,

@@ -124,12 +124,12 @@ internal sealed class LoadEvents
             var needs = network.Loads[i].Needs;
             if (needs.Length == 0 || !run.LoadDraws(i))
                 continue;
-            var missing = Array.Find(needs, need => !run.LoadConnected[need] || watches.LoadLost[need]);
-            var lacks = Array.Exists(needs, need => !run.LoadConnected[need] || watches.LoadLost[need]);
+            var missing = Array.FindIndex(needs, need => !run.LoadConnected[need] || watches.LoadLost[need]);
+            var lacks = missing >= 0;
             if (lacks && !watches.LoadLost[i])
             {
                 watches.LacksNeed[i] = true;
-                Lose(t, i, journal.LoadReason[missing] ?? LossReason.FeedOpened);
+                Lose(t, i, journal.LoadReason[needs[missing]] ?? LossReason.FeedOpened);
                 any = true;
             }
             else if (!lacks && watches.LacksNeed[i])

@@ -78,7 +78,11 @@ public static class PartFailures
     }
 
     private static Func<Scenario, FailureCase, (Scenario Scenario, FailureCase Case)> AtZero(ActionVerb verb, string target) =>
-        (s, c) => (s, Without(c, ActionVerb.Restore, target) with { Timeline = Without(c, ActionVerb.Restore, target).Timeline.Insert(0, Step(verb, target)) });
+        (s, c) =>
+        {
+            var kept = Without(c, ActionVerb.Restore, target);
+            return (s, kept with { Timeline = kept.Timeline.Insert(0, Step(verb, target)) });
+        };
 
     private static Func<Scenario, FailureCase, (Scenario Scenario, FailureCase Case)> Broken(string feed) => AtZero(ActionVerb.Break, feed);
 
