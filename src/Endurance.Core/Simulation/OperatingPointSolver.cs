@@ -13,7 +13,9 @@ namespace Endurance.Simulation;
 /// </remarks>
 internal sealed class OperatingPointSolver
 {
-    private const double AbsoluteResidual = 1e-9;
+    /// <summary>Amperes of error in a bus's balance at the finest tolerance of a run, and for each unit of a coarser one.</summary>
+    private const double LeastResidual = 1e-9;
+    private const double ResidualPerTolerance = 1e-3;
     private const double RelativeResidual = 1e-12;
 
     /// <summary>Volts; asked for where a bus can float behind parts that block.</summary>
@@ -36,14 +38,19 @@ internal sealed class OperatingPointSolver
     private readonly double[] safe;
     private readonly double[] descent;
     private readonly bool mayFloat;
+    private readonly double absoluteResidual;
     private bool floats;
     private bool warm;
 
-    public OperatingPointSolver(CompiledNetwork network, RunState run)
+    /// <param name="network">The network.</param>
+    /// <param name="run">Its discrete state.</param>
+    /// <param name="tolerance">Of the run, in the unit of a state of charge: a coarse one lets balances and junctions be coarser too.</param>
+    public OperatingPointSolver(CompiledNetwork network, RunState run, double tolerance)
     {
+        absoluteResidual = Math.Max(LeastResidual, ResidualPerTolerance * tolerance);
         this.network = network;
         n = network.NodeCount;
-        equations = new NetworkEquations(network, run);
+        equations = new NetworkEquations(network, run, tolerance);
         step = new double[n];
         factors = new double[n * n];
         before = new double[n];
@@ -74,7 +81,7 @@ internal sealed class OperatingPointSolver
     public void StartCold()
     {
         warm = false;
-        equations.SumLoads();
+        equations.TakeState();
     }
 
     /// <summary>Solves for the batteries' EMF and resistance set in <see cref="Equations"/>; <see langword="false"/>: no operating point exists.</summary>
@@ -217,9 +224,10 @@ internal sealed class OperatingPointSolver
         var largest = 0.0;
         foreach (var component in step)
             largest = Math.Max(largest, Math.Abs(component));
-        var bound = 2 * equations.HighestSource;
-        if (largest > bound)
+        const double certain = 2; // volts; the highest source is never below 1 V
+        if (largest > certain && largest > 2 * equations.HighestSource)
         {
+            var bound = 2 * equations.HighestSource;
             for (var i = 0; i < n; i++)
                 step[i] *= bound / largest;
         }
@@ -282,7 +290,7 @@ internal sealed class OperatingPointSolver
         for (var i = 0; i < n; i++)
         {
             var scale = Math.Abs(jacobian[(i * n) + i] * volts[i]);
-            if (!(Math.Abs(residual[i]) <= AbsoluteResidual + (RelativeResidual * scale)))
+            if (!(Math.Abs(residual[i]) <= absoluteResidual + (RelativeResidual * scale)))
                 return false;
         }
 
