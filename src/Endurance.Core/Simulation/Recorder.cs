@@ -160,6 +160,9 @@ internal sealed class Recorder
         }
     }
 
+    /// <summary>An integral of what is never negative: a step that ends inside the rise of a current can leave it a rounding below zero.</summary>
+    private static double Sum(double integral) => Math.Max(0, integral);
+
     private static Duration? Time(double seconds) => double.IsNaN(seconds) ? null : Duration.FromSeconds(seconds);
 
     private BusOutcome Bus(int i) => new()
@@ -187,8 +190,8 @@ internal sealed class Recorder
         Name = network.Batteries[i].Name,
         ChargeStart = network.Batteries[i].Charge(start),
         ChargeEnd = Math.Clamp(network.Batteries[i].Charge(y), 0, 1),
-        Delivered = Charge.FromCoulombs(y[layout.Delivered + i]),
-        Received = Charge.FromCoulombs(y[layout.Received + i]),
+        Delivered = Charge.FromCoulombs(Sum(y[layout.Delivered + i])),
+        Received = Charge.FromCoulombs(Sum(y[layout.Received + i])),
         DeliveredEnergy = Energy.FromJoules(y[layout.DeliveredEnergy + i]),
         TimeToExhaustion = Time(journal.Exhaustion[i]),
         StartCurrent = Current.FromAmperes(batteryStart[i]),
@@ -206,7 +209,7 @@ internal sealed class Recorder
         LowestCurrent = Current.FromAmperes(feedLowest[i]),
         HighestDiodePower = network.Feeds[i].HasDiode ? Power.FromWatts(diodeWatts[i]) : null,
         HighestJunction = network.Feeds[i].Junction is null ? null : Temperature.FromKelvin(junction[i]),
-        ReverseCharge = Charge.FromCoulombs(y[layout.FeedReverse + i]),
+        ReverseCharge = Charge.FromCoulombs(Sum(y[layout.FeedReverse + i])),
     };
 
     private AlternatorOutcome Alternator(int i) => new()

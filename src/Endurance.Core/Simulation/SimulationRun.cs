@@ -88,6 +88,9 @@ internal sealed class SimulationRun
 
     public bool IsFinished => t >= horizon || decided?.IsDecided(t) == true || (!run.AnySource() && !clock.IsAnythingToCome(y));
 
+    /// <summary>Energy out of the sources so far, less what charged them.</summary>
+    public double SourceJoules => y[layout.SourceEnergy];
+
     public void Begin()
     {
         settlement.Begin(y);

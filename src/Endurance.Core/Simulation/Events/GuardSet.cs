@@ -186,6 +186,7 @@ internal sealed class GuardSet
         return (guard.Kind, run.LoadDropped[i]) switch
         {
             (GuardKind.LoadBelowMinimum, false) => Terminals(guard, run.DemandOf(i).AtBus(load.Minimum), rising: false),
+            (GuardKind.LoadJudgement, false) when watches.LacksNeed[i] => null, // whatever its volts, it is of no use until its needs are back
             (GuardKind.LoadJudgement, false) when watches.LoadLost[i] =>
                 Terminals(guard, run.DemandOf(i).AtBus(load.JudgedAt) + network.Hysteresis, rising: true),
             (GuardKind.LoadJudgement, false) => Terminals(guard, run.DemandOf(i).AtBus(load.JudgedAt), rising: false),

@@ -88,7 +88,7 @@ internal sealed class LoadEvents
     }
 
     /// <summary>Ends the inrush of loads that have started; <see langword="true"/> when any did.</summary>
-    public bool EndInrush(double t)
+    public bool EndInrush(double t, List<string> changed)
     {
         var any = false;
         for (var i = 0; i < run.InrushUntil.Length; i++)
@@ -96,6 +96,7 @@ internal sealed class LoadEvents
             if (!(run.InrushUntil[i] <= t + Settlement.TimeBand))
                 continue;
             run.InrushUntil[i] = double.NaN;
+            changed.Add(network.Loads[i].Name);
             any = true;
         }
 
@@ -116,7 +117,7 @@ internal sealed class LoadEvents
     }
 
     /// <summary>A load is of no use without the loads it needs: it is lost and comes back with them; <see langword="true"/> when any was or did.</summary>
-    public bool FollowNeeds(double t)
+    public bool FollowNeeds(double t, List<string> changed)
     {
         var any = false;
         for (var i = 0; i < network.Loads.Length; i++)
@@ -130,6 +131,7 @@ internal sealed class LoadEvents
             {
                 watches.LacksNeed[i] = true;
                 Lose(t, i, journal.LoadReason[needs[missing]] ?? LossReason.FeedOpened);
+                changed.Add(network.Loads[i].Name);
                 any = true;
             }
             else if (!lacks && watches.LacksNeed[i])
@@ -137,6 +139,7 @@ internal sealed class LoadEvents
                 watches.LacksNeed[i] = false;
                 watches.LoadLost[i] = false;
                 journal.LoadBack(t, i);
+                changed.Add(network.Loads[i].Name);
                 any = true;
             }
         }

@@ -101,7 +101,7 @@ internal sealed class Settlement
     public void Collapse(double t)
     {
         var victims = CollapseVictims.Of(network, run, solver);
-        if (victims.Length == 0 && !switching.StopChargers(t))
+        if (victims.Length == 0 && !switching.StopChargers(t, changed))
             throw new UnsolvedNetworkException(network.NodeNames[solver.Equations.WorstBus()], solver.Equations.WorstResidual());
         var buses = victims.Select(load => network.Loads[load].Node).Distinct().Order().ToArray();
         foreach (var bus in buses)
@@ -126,7 +126,7 @@ internal sealed class Settlement
         || (loads.DropLow(t, changed) && Refresh(LossReason.BusDead));
 
     private bool StartUp(double t) =>
-        (loads.Restart(t, changed) | loads.EndInrush(t)) && Refresh(LossReason.BusDead);
+        (loads.Restart(t, changed) | loads.EndInrush(t, changed)) && Refresh(LossReason.BusDead);
 
     /// <summary>Warnings that are due come on, and steps that wait for a bus or a warning are carried out.</summary>
     private bool WarnAndCarryOut(double t)
@@ -168,7 +168,7 @@ internal sealed class Settlement
     /// <summary>Notes crossings of thresholds; <see langword="true"/> when a step became due by one at once.</summary>
     private bool NoteCrossings(double t)
     {
-        var due = loads.FollowNeeds(t);
+        var due = loads.FollowNeeds(t, changed);
         foreach (var guard in guards.All)
         {
             if (guard.Kind < GuardKind.LoadJudgement || !guards.IsDue(guard, []))

@@ -45,6 +45,7 @@ internal sealed class SwitchingEvents
                 continue;
             run.AlternatorTripped[i] = true;
             journal.Note(t, EventKind.Tripped, network.Alternators[i].Name, $"{network.Alternators[i].Name} taken off by its over-voltage relay");
+            changed.Add(network.Alternators[i].Name);
             any = true;
         }
 
@@ -89,7 +90,7 @@ internal sealed class SwitchingEvents
     }
 
     /// <summary>Stops every charger on the collapsing buses, when no load is left to drop.</summary>
-    public bool StopChargers(double t)
+    public bool StopChargers(double t, List<string> changed)
     {
         var any = false;
         for (var i = 0; i < network.Chargers.Length; i++)
@@ -97,6 +98,7 @@ internal sealed class SwitchingEvents
             if (!run.Charges(i))
                 continue;
             SetCharger(t, i, running: false);
+            changed.Add(network.Chargers[i].Name);
             any = true;
         }
 

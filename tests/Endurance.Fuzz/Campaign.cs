@@ -1,0 +1,30 @@
+namespace Endurance.Fuzz;
+
+/// <summary>Many seeds, one after another, with what became of them.</summary>
+internal static class Campaign
+{
+    private const int Shown = 60;
+
+    /// <returns>0 when everything held, else 1.</returns>
+    public static int Run(string name, Func<int, Verdict> check, int count, int first, TextWriter output)
+    {
+        var verdicts = new int[Enum.GetValues<Verdict>().Length];
+        var failures = 0;
+        for (var seed = first; seed < first + count; seed++)
+        {
+            try
+            {
+                verdicts[(int)check(seed)]++;
+            }
+            catch (Exception fault)
+            {
+                failures++;
+                if (failures <= Shown)
+                    output.WriteLine($"seed {seed}: {fault.GetType().Name}: {fault.Message.ReplaceLineEndings(" ")}");
+            }
+        }
+
+        output.WriteLine($"{name}: {count} seeds from {first}: {verdicts[(int)Verdict.Held]} held, {verdicts[(int)Verdict.Refused]} refused, {verdicts[(int)Verdict.Chattered]} chattered, {failures} failed");
+        return failures == 0 ? 0 : 1;
+    }
+}
