@@ -4,6 +4,7 @@ using System.CommandLine.Invocation;
 using System.Globalization;
 using Endurance.Cli.Arguments;
 using Endurance.Cli.Commands;
+using Endurance.Simulation;
 
 namespace Endurance.Cli;
 
@@ -25,6 +26,11 @@ internal static class CommandLine
         {
             TryWrite(error, "interrupted");
             return ExitCode.Interrupted;
+        }
+        catch (StiffCaseException exception)
+        {
+            TryWrite(error, exception.Message);
+            return ExitCode.Usage;
         }
         catch (IOException exception)
         {

@@ -111,13 +111,13 @@ internal sealed class CompiledBattery
         return segment;
     }
 
-    /// <summary>EMF on the straight line of a segment, extended beyond its ends, less what is polarised.</summary>
+    /// <summary>EMF on the straight line of a segment, extended beyond its ends, less what is polarised; never below zero.</summary>
     public double EmfAt(ReadOnlySpan<double> y, int segment)
     {
         var volts = Line(Emf, y[Slot], segment);
         for (var i = 0; i < pairTime.Length; i++)
             volts -= y[Slot + ChargeCount + i];
-        return volts;
+        return Math.Max(0, volts); // a step tried too far can polarise more than there is
     }
 
     /// <summary>Resistance on the straight line of a segment, extended beyond its ends but kept above zero.</summary>

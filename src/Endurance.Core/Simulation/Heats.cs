@@ -54,6 +54,22 @@ internal sealed class Heats
             first[i] = Square(i);
     }
 
+    /// <summary>Seconds that the next step may last, so that the straight line keeps to the current where a trip is near.</summary>
+    public double LongestStep
+    {
+        get
+        {
+            const double near = 0.8, seconds = 60;
+            for (var i = 0; i < heat.Length; i++)
+            {
+                if (heat[i] > near * network.Breakers[i].Limit)
+                    return seconds;
+            }
+
+            return double.PositiveInfinity;
+        }
+    }
+
     /// <summary>Takes the present currents as those at the end of a step; <see langword="true"/> when something would have tripped by then.</summary>
     public bool EndStep(double seconds)
     {

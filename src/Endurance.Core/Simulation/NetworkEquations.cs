@@ -5,15 +5,13 @@ internal sealed class NetworkEquations
 {
     private const double GroundLeak = 1e-12;
 
-    /// <summary>Watts within which a charger's input counts as settled.</summary>
-    private const double ChargerTolerance = 1e-8;
-
     private readonly CompiledNetwork network;
     private readonly RunState run;
     private readonly int n;
     private readonly NodalSystem nodal;
     private readonly NodeLoads loads;
     private readonly FeedBranches feeds;
+    private readonly ChargerInput[] inputs;
     private readonly Func<int, double> diodeWatts;
 
     /// <summary>Siemens of the resistor per watt of a constant-power load at share 0.</summary>
@@ -37,6 +35,7 @@ internal sealed class NetworkEquations
         FieldAmperes = new double[network.Fields.Length];
         ChargerAmperes = new double[network.Chargers.Length];
         ChargerWatts = new double[network.Chargers.Length];
+        inputs = [.. network.Chargers.Select(_ => new ChargerInput())];
         feeds = new FeedBranches(network, run, tolerance);
         diodeWatts = DiodeWatts;
         TakeState();
@@ -139,9 +138,8 @@ internal sealed class NetworkEquations
         for (var i = 0; i < ChargerWatts.Length; i++)
         {
             var charger = network.Chargers[i];
-            var watts = run.Charges(i) ? Math.Max(0, Volts[charger.To]) * ChargerAmperes[i] / charger.Efficiency : 0;
-            moved |= Math.Abs(watts - ChargerWatts[i]) > ChargerTolerance;
-            ChargerWatts[i] = watts;
+            moved |= inputs[i].MoveTo(run.Charges(i) ? Math.Max(0, Volts[charger.To]) * ChargerAmperes[i] / charger.Efficiency : 0);
+            ChargerWatts[i] = inputs[i].Watts;
         }
 
         return moved;

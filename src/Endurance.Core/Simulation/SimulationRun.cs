@@ -21,12 +21,16 @@ internal sealed class SimulationRun
     /// <summary>Tolerance above which the pair of lower order gets there with fewer solves.</summary>
     private const double FewStagesAbove = 3e-6;
 
+    /// <summary>Steps that no case of minutes and hours needs.</summary>
+    private const int MostSteps = 300_000;
+
     private const double Safety = 0.9;
     private const double LargestGrowth = 5;
     private const double LargestCut = 0.2;
 
     private readonly CompiledNetwork network;
     private readonly SimulationOptions options;
+    private readonly string caseName;
     private readonly RunState run;
     private readonly Watches watches;
     private readonly RunClock clock;
@@ -59,6 +63,7 @@ internal sealed class SimulationRun
     {
         this.network = network;
         this.options = options;
+        caseName = failureCase.Name;
         horizon = scenario.Horizon.Seconds;
         run = new RunState(network, scenario);
         watches = new Watches(network, TimelineCompiler.Compile(scenario, failureCase), TimelineCompiler.CompileWarnings(scenario));
@@ -105,7 +110,7 @@ internal sealed class SimulationRun
     public void Advance()
     {
         var limit = clock.NextDue(t) - t;
-        var h = Math.Min(Math.Min(suggested, longestStep), Math.Min(limit, ToNextKnot()));
+        var h = Math.Min(Math.Min(suggested, Math.Min(longestStep, heats.LongestStep)), Math.Min(limit, ToNextKnot()));
         system.StagesDue = 0;
         system.Stage = 0;
         var error = method.TryStep(system, t, y, h, options.Tolerance);
@@ -115,7 +120,8 @@ internal sealed class SimulationRun
             return;
         }
 
-        accepted++;
+        if (++accepted + rejected > MostSteps)
+            throw new StiffCaseException(caseName, FastestBattery(), t / 60, MostSteps);
         var grown = h * Math.Clamp(Safety * Math.Pow(Math.Max(error, 1e-10), power), LargestCut, LargestGrowth);
         suggested = h < suggested ? Math.Max(suggested, grown) : grown;
         if (heats.EndStep(h))
@@ -214,6 +220,10 @@ internal sealed class SimulationRun
 
         return shortest;
     }
+
+    /// <summary>The battery whose components change fastest, each against its scale.</summary>
+    private string FastestBattery() => network.Batteries
+        .MaxBy(battery => Enumerable.Range(battery.Slot, battery.StateCount).Max(slot => Math.Abs(method.FirstRates[slot]) / layout.Scales[slot]))?.Name ?? "The network";
 
     /// <summary>Records the trace inside the step just taken, and leaves the solver as it was.</summary>
     private void Sample(double h, double last)

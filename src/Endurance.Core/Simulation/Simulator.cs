@@ -20,6 +20,7 @@ public sealed class Simulator
 
     /// <summary>Simulates from zero to the horizon, or until no source is left and no timed step is to come.</summary>
     /// <exception cref="ChatteringException">Parts switch each other without end.</exception>
+    /// <exception cref="StiffCaseException">A value far out of proportion makes the case endless to compute.</exception>
     /// <exception cref="UnsolvedNetworkException">The solver did not reach its accuracy.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public SimulationResult Run(FailureCase failureCase, SimulationOptions options, CancellationToken cancellation = default)

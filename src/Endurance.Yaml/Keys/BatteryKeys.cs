@@ -55,7 +55,7 @@ internal static class BatteryKeys
 
     public static readonly Section Polarisation = new("a polarisation pair",
     [
-        RequiredQuantity("resistance", Resistance),
+        RequiredQuantity("resistance", QuantityRange.Above(Dimension.Resistance, "ohm", 0, 10, "6 mohm")),
         RequiredQuantity("time", QuantityRange.From(Dimension.Time, "s", 1, 360_000, "40 s")),
     ]);
 

@@ -168,7 +168,7 @@ internal sealed class Settlement
     /// <summary>Notes crossings of thresholds; <see langword="true"/> when a step became due by one at once.</summary>
     private bool NoteCrossings(double t)
     {
-        var due = loads.FollowNeeds(t, changed);
+        var due = false;
         foreach (var guard in guards.All)
         {
             if (guard.Kind < GuardKind.LoadJudgement || !guards.IsDue(guard, []))
@@ -192,7 +192,8 @@ internal sealed class Settlement
             }
         }
 
-        return due;
+        // Last, so that what a load lacks at its own bus is what it is lost by, in whatever order the loads stand.
+        return loads.FollowNeeds(t, changed) || due;
     }
 
     private void CrossCutoff(double t, int bus)

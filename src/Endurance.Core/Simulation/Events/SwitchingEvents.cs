@@ -123,11 +123,11 @@ internal sealed class SwitchingEvents
     private void Open(double t, int i)
     {
         var breaker = network.Breakers[i];
+        var amperes = heats.Amperes(i); // a load that has tripped draws nothing
         run.Trip(breaker);
         if (double.IsNaN(journal.Opened[i]))
-            (journal.Opened[i], journal.OpenedAt[i]) = (t, Math.Abs(heats.Amperes(i)));
-        var amperes = Text(heats.Amperes(i), "A");
-        journal.Note(t, EventKind.Tripped, breaker.Owner, $"{breaker.Owner} {breaker.Word} opened: {amperes} through {Text(breaker.Rating, "A")}");
+            (journal.Opened[i], journal.OpenedAt[i]) = (t, Math.Abs(amperes));
+        journal.Note(t, EventKind.Tripped, breaker.Owner, $"{breaker.Owner} {breaker.Word} opened: {Text(amperes, "A")} through {Text(breaker.Rating, "A")}");
         if (breaker.Load >= 0 && run.LoadConnected[breaker.Load])
             loads.Lose(t, breaker.Load, LossReason.FeedOpened);
     }
