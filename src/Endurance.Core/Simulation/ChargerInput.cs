@@ -2,8 +2,9 @@ namespace Endurance.Simulation;
 
 /// <summary>The input power of a charger, which follows its output from one solve of the network to the next.</summary>
 /// <remarks>
-/// Where a charger feeds its own input by way of the network, each solve brings the power nearer by the same share. Every
-/// other move goes to the sum of that geometric series (Aitken 1926).
+/// Where a charger feeds its own input by way of the network, each solve leaves a share of the last move. Below one, every other
+/// move goes to the sum of that geometric series (Aitken 1926); from there on the power runs away from where it is, and long
+/// strides bring it to where something limits it.
 /// </remarks>
 internal sealed class ChargerInput
 {
@@ -13,7 +14,11 @@ internal sealed class ChargerInput
     /// <summary>Share of the last move that is left, above which no sum is trusted.</summary>
     private const double LargestShare = 0.98;
 
+    private const double FirstStride = 4;
+    private const double LargestStride = 1e4;
+
     private double lastMove;
+    private double stride = FirstStride;
 
     public double Watts { get; private set; }
 
@@ -21,11 +26,25 @@ internal sealed class ChargerInput
     public bool MoveTo(double watts)
     {
         var move = watts - Watts;
+        if (Math.Abs(move) <= Tolerance)
+        {
+            (Watts, lastMove, stride) = (watts, 0, FirstStride);
+            return false;
+        }
+
         var share = move / lastMove;
-        var isSeries = Math.Abs(share) < LargestShare && watts > 0;
-        var moved = Math.Abs(move) > Tolerance;
-        Watts = moved && isSeries ? Math.Max(0, watts + (move * share / (1 - share))) : watts;
-        lastMove = moved && !isSeries ? move : 0; // two plain moves make the next series
-        return moved;
+        if (!double.IsFinite(share) || watts <= 0)
+        {
+            (Watts, lastMove) = (watts, move);
+        }
+        else
+        {
+            Watts = Math.Max(0, watts + (share < LargestShare ? move * share / (1 - share) : move * Stride()));
+            lastMove = 0; // a plain move shows the next share
+        }
+
+        return true;
     }
+
+    private double Stride() => stride = Math.Min(LargestStride, 2 * stride);
 }

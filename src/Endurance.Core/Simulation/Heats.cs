@@ -7,12 +7,16 @@ namespace Endurance.Simulation;
 /// </remarks>
 internal sealed class Heats
 {
+    /// <summary>Share of the heat that trips, above which steps are short.</summary>
+    private const double Near = 0.9;
+
     private readonly CompiledNetwork network;
     private readonly NetworkEquations equations;
     private readonly double[] heat;
     private readonly double[] first;
     private readonly double[] last;
     private double length;
+    private double nearest;
 
     public Heats(CompiledNetwork network, NetworkEquations equations)
     {
@@ -22,6 +26,9 @@ internal sealed class Heats
         first = new double[heat.Length];
         last = new double[heat.Length];
     }
+
+    /// <summary>Seconds of a step near a trip.</summary>
+    public static double ShortStep => 20;
 
     /// <summary>Seconds into the step at which <see cref="this[int]"/> is read.</summary>
     public double Elapsed { get; set; }
@@ -54,21 +61,8 @@ internal sealed class Heats
             first[i] = Square(i);
     }
 
-    /// <summary>Seconds that the next step may last, so that the straight line keeps to the current where a trip is near.</summary>
-    public double LongestStep
-    {
-        get
-        {
-            const double near = 0.8, seconds = 60;
-            for (var i = 0; i < heat.Length; i++)
-            {
-                if (heat[i] > near * network.Breakers[i].Limit)
-                    return seconds;
-            }
-
-            return double.PositiveInfinity;
-        }
-    }
+    /// <summary>Whether a step begins or ends so near a trip that a straight line over its length says too little about when; for after <see cref="EndStep"/>.</summary>
+    public bool IsTooCoarse => length > ShortStep && nearest > Near;
 
     /// <summary>Takes the present currents as those at the end of a step; <see langword="true"/> when something would have tripped by then.</summary>
     public bool EndStep(double seconds)
@@ -76,10 +70,12 @@ internal sealed class Heats
         length = seconds;
         var any = false;
         Elapsed = seconds;
+        nearest = 0;
         for (var i = 0; i < heat.Length; i++)
         {
             last[i] = Square(i);
             any |= this[i] > network.Breakers[i].Limit;
+            nearest = Math.Max(nearest, Math.Max(this[i], heat[i]) / network.Breakers[i].Limit);
         }
 
         Elapsed = 0;

@@ -110,7 +110,7 @@ internal sealed class SimulationRun
     public void Advance()
     {
         var limit = clock.NextDue(t) - t;
-        var h = Math.Min(Math.Min(suggested, Math.Min(longestStep, heats.LongestStep)), Math.Min(limit, ToNextKnot()));
+        var h = Math.Min(Math.Min(suggested, longestStep), Math.Min(limit, ToNextKnot()));
         system.StagesDue = 0;
         system.Stage = 0;
         var error = method.TryStep(system, t, y, h, options.Tolerance);
@@ -120,11 +120,19 @@ internal sealed class SimulationRun
             return;
         }
 
+        var isDue = heats.EndStep(h);
+        if (heats.IsTooCoarse)
+        {
+            rejected++;
+            suggested = Math.Max(Heats.ShortStep, h / LargestGrowth);
+            return;
+        }
+
         if (++accepted + rejected > MostSteps)
             throw new StiffCaseException(caseName, FastestBattery(), t / 60, MostSteps);
         var grown = h * Math.Clamp(Safety * Math.Pow(Math.Max(error, 1e-10), power), LargestCut, LargestGrowth);
         suggested = h < suggested ? Math.Max(suggested, grown) : grown;
-        if (heats.EndStep(h))
+        if (isDue)
             system.StagesDue |= 1;
         var theta = system.StagesDue == 0 ? double.NaN : locator.Locate(h, system.StagesDue);
         var last = double.IsNaN(theta) ? 1 : theta;
