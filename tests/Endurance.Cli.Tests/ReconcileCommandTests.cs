@@ -51,7 +51,7 @@ public sealed class ReconcileCommandTests : IDisposable
         var run = ProgramRun.InProcess("reconcile", file, card, "--date", "2026-05-02", "--out", _folder["out"]);
 
         Assert.Contains($"{card}:2:5: error[unknown-reading]: T14 has no reading `load com_recieve`\n", run.Error, StringComparison.Ordinal);
-        Assert.Contains($"{card}:3:24: error[not-a-number]: `six` is not a current\n", run.Error, StringComparison.Ordinal);
+        Assert.Contains($"{card}:3:23: error[not-a-number]: `six` is not a current\n", run.Error, StringComparison.Ordinal);
         Assert.Empty(run.Output);
         Assert.False(Directory.Exists(_folder["out"]));
         Assert.Equal(2, run.ExitCode);
@@ -154,13 +154,14 @@ public sealed class ReconcileCommandTests : IDisposable
     private string Filled(string file, params (string Quantity, string Measured)[] others)
     {
         var rows = ProgramRun.InProcess("testcard", file, "--format", "csv").Output.Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
-        return _folder.Write("testcard.csv", string.Join('\n', rows.Skip(1).Select(Row).Prepend(rows[0].Replace(',', ';'))));
+        return _folder.Write("testcard.csv", string.Join('\n', rows.Skip(1).Select(Row).Prepend(rows[0])));
 
+        // Counted from the end, since a title may hold commas.
         string Row(string row)
         {
             var cells = row.Split(',');
-            cells[6] = others.Where(other => other.Quantity == cells[2]).Select(other => other.Measured).FirstOrDefault(cells[4]);
-            return string.Join(';', cells);
+            cells[^2] = others.Where(other => other.Quantity == cells[^6]).Select(other => $"\"{other.Measured}\"").FirstOrDefault(cells[^4]);
+            return string.Join(',', cells);
         }
     }
 

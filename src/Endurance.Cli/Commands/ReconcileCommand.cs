@@ -30,13 +30,13 @@ internal static class ReconcileCommand
     {
         if (ScenarioFile.NothingToRun(request.File, scenario) is { } nothing)
             return Refused(nothing, error);
-        var plan = GroundTestStudy.Plan(scenario, cancellation);
-        var (measured, diagnostics) = CardReader.Read(request.Card, plan);
-        ScenarioFile.WriteDiagnostics(diagnostics, error);
-        if (measured.IsEmpty)
-            return ExitCode.Usage;
         try
         {
+            var plan = GroundTestStudy.Plan(scenario, cancellation);
+            var (measured, diagnostics) = CardReader.Read(request.Card, plan);
+            ScenarioFile.WriteDiagnostics(diagnostics, error);
+            if (measured.IsEmpty)
+                return ExitCode.Usage;
             var result = ReconciliationStudy.Run(scenario, plan, [.. measured.Select(reading => reading with { Date = reading.Date ?? request.Date })], cancellation);
             if (Refusal(request, result) is { } refusal)
                 return Refused(refusal, error);

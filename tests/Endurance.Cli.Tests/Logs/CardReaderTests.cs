@@ -36,7 +36,7 @@ public sealed class CardReaderTests : IDisposable
         var (measured, diagnostics) = Read(text);
 
         Assert.True(diagnostics.IsEmpty, dialect + ": " + DiagnosticRenderer.Render(diagnostics));
-        Assert.Equal([new MeasuredReading(2, ReadingKind.BusVolts, "main_bus", 12.4), new MeasuredReading(2, ReadingKind.LoadAmperes, "display", 1.95)], measured);
+        Assert.Equal([new MeasuredReading(2, ReadingKind.BusVolts, "main_bus", 12.4), new MeasuredReading(2, ReadingKind.LoadAmperes, "display", 1.95)], measured.ToArray());
     }
 
     [Fact]
@@ -98,7 +98,7 @@ public sealed class CardReaderTests : IDisposable
             card.csv:3:1: error[unknown-point]: the ground test of this scenario has no point `T99`
               3 | T99;display alone;load display;1,95;
                 | ^^^
-              expected: T1 to T11; write the card anew with `endurance testcard` if the scenario has changed since
+              expected: T1 to T12; write the card anew with `endurance testcard` if the scenario has changed since
               did you mean `T9`?
 
             card.csv:4:4: error[unknown-point]: T1 is `display alone` on the card and `ship_battery at rest` in the scenario
@@ -125,7 +125,7 @@ public sealed class CardReaderTests : IDisposable
             card.csv:8:1: error[unknown-point]: this row names no point
               8 | ;;load display;2,1;
                 | ^
-              expected: T1 to T11; write the card anew with `endurance testcard` if the scenario has changed since
+              expected: T1 to T12; write the card anew with `endurance testcard` if the scenario has changed since
 
             card.csv:9:35: error[cell-count]: this line has 6 cells
               9 | T2;display alone;load display;2;1;0
@@ -161,7 +161,7 @@ public sealed class CardReaderTests : IDisposable
 
         Assert.Equal(2, measured.Length);
         Assert.Equal(
-            "card.csv:2:32: warning[card-differs]: T2 predicts 12.20 V for bus main_bus on the card, and 12.78 V now, and 1 more points have other predictions",
+            "card.csv:2:33: warning[card-differs]: T2 predicts 12.20 V for bus main_bus on the card, and 12.78 V now, and 1 more points have other predictions",
             DiagnosticRenderer.Render(diagnostics).Split('\n')[0]);
     }
 
