@@ -7,9 +7,6 @@ namespace Endurance.Reports.Html;
 /// <summary>One page for somebody who checks the design: self-contained, readable without script, fit for print.</summary>
 public static class ReviewPage
 {
-    /// <summary>Forbids the page every request; only its own style and script run.</summary>
-    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
-
     private static readonly ImmutableArray<(string Id, string Title, Action<HtmlWriter, ReviewFacts> Write)> Sections =
     [
         ("answer", "Answer", Answer),
@@ -28,15 +25,12 @@ public static class ReviewPage
     ];
 
     /// <summary>The same facts give the same text, which ends with a line feed.</summary>
-    public static string Write(ReviewFacts facts)
+    public static string Write(ReviewFacts facts) =>
+        PageFrame.Write(new PageHead($"{facts.Scenario.Title}: electrical endurance") { Scripts = [PageScript.Text] }, html => Body(html, facts));
+
+    private static void Body(HtmlWriter html, ReviewFacts facts)
     {
-        var html = new HtmlWriter();
-        html.Markup("<!DOCTYPE html>\n").Open("html", ("lang", "en")).Open("head");
-        html.Markup("<meta charset=\"utf-8\">\n");
-        html.Open("meta", ("http-equiv", "Content-Security-Policy"), ("content", Policy));
-        html.Markup("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        html.Element("title", $"{facts.Scenario.Title}: electrical endurance").Open("style").Markup(PageStyle.Css).Close("style").Close("head");
-        html.Open("body").Open("header").Element("h1", facts.Scenario.Title);
+        html.Open("header").Element("h1", facts.Scenario.Title);
         Origin(html, facts);
         html.Close("header").Open("nav", ("aria-label", "Sections")).Open("ol");
         foreach (var section in Sections)
@@ -49,7 +43,7 @@ public static class ReviewPage
             html.Close("section");
         }
 
-        return html.Close("main").Open("script").Markup(PageScript.Text).Close("script").Close("body").Close("html").ToString();
+        html.Close("main");
     }
 
     private static void Origin(HtmlWriter html, ReviewFacts facts)
@@ -108,7 +102,7 @@ public static class ReviewPage
             html.Element("p", "The scenario has no battery.");
         foreach (var (i, curve) in facts.Batteries.Index())
         {
-            BlockWriter.Write(html, BatteryCurveReport.Blocks(facts.Scenario, curve), 3);
+            BlockWriter.Write(html, [.. BatteryCurveReport.Blocks(facts.Scenario, curve)], 3);
             CurveFigure.Write(html, BatteryCurvePlot.Describe(facts.Scenario.Title, curve), facts.Cases.Length + 1 + i);
         }
     }
