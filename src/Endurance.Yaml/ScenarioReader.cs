@@ -15,6 +15,15 @@ public static class ScenarioReader
         return FileText.Read(path, diagnostics) is { } text ? ReadText(path, text, layout) : new ScenarioReadResult(null, diagnostics.InOrder());
     }
 
+    /// <param name="name">How diagnostics name the file.</param>
+    /// <param name="bytes">The whole file, UTF-8 of at most 1 MiB.</param>
+    /// <param name="layout">Name of the layout to lay over the scenario; <see langword="null"/>: as drawn.</param>
+    public static ScenarioReadResult ReadBytes(string name, byte[] bytes, string? layout = null)
+    {
+        var diagnostics = new DiagnosticList(name);
+        return FileText.Of(bytes, diagnostics) is { } text ? ReadText(name, text, layout) : new ScenarioReadResult(null, diagnostics.InOrder());
+    }
+
     /// <param name="name">How diagnostics name the text.</param>
     /// <param name="text">The whole scenario.</param>
     /// <param name="layout">Name of the layout to lay over the scenario; <see langword="null"/>: as drawn.</param>

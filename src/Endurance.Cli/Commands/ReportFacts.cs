@@ -26,11 +26,17 @@ internal static class ReportFacts
     private static readonly SimulationOptions Coarse = new() { Tolerance = 1e-6 };
 
     /// <exception cref="OutputException">The file cannot be read any more, or has changed.</exception>
-    public static ReviewFacts Of(string path, DateOnly? day, CancellationToken cancellation)
+    public static ReviewFacts Of(string path, DateOnly? day, CancellationToken cancellation) => Of(path, Bytes(path), day, cancellation);
+
+    /// <param name="path">Where the file is.</param>
+    /// <param name="bytes">What it holds: a scenario without errors.</param>
+    /// <param name="day">That the page carries.</param>
+    /// <param name="cancellation">Stops the studies.</param>
+    /// <exception cref="OutputException">It does not hold one.</exception>
+    public static ReviewFacts Of(string path, byte[] bytes, DateOnly? day, CancellationToken cancellation)
     {
-        var bytes = Bytes(path);
         var text = Encoding.UTF8.GetString(bytes);
-        var scenario = ScenarioReader.ReadText(path, text).Scenario ?? throw new OutputException($"{path} changed while it was read");
+        var scenario = ScenarioReader.ReadBytes(path, bytes).Scenario ?? throw new OutputException($"{path} changed while it was read");
         var interval = Math.Max(SampleSeconds, scenario.Horizon.Seconds / MostSamples);
         return new ReviewFacts
         {

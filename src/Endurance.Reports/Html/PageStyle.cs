@@ -48,6 +48,8 @@ internal static class PageStyle
         .marks{font-size:.875rem;margin:.3rem 0;padding-left:2rem}
         .diagram text{font-family:ui-monospace,SFMono-Regular,Menlo,Consolas,"DejaVu Sans Mono",monospace;font-size:12px;fill:#1b1f24}
         .diagram .bus{font-size:13px;font-weight:700}
+        .watch{background:#eaf1f8;padding:.4rem .8rem;margin-bottom:1rem}.watch p{margin:.2rem 0}.watch.older{background:#fbe4e6}
+        .fault{white-space:pre-wrap;border-left:4px solid #7d0d1c}
         .form{max-width:52rem}
         .form h2{margin-top:1.6rem}
         .form table{width:100%}

@@ -25,8 +25,21 @@ public static class ReviewPage
     ];
 
     /// <summary>The same facts give the same text, which ends with a line feed.</summary>
-    public static string Write(ReviewFacts facts) =>
-        PageFrame.Write(new PageHead($"{facts.Scenario.Title}: electrical endurance") { Scripts = [PageScript.Text] }, html => Body(html, facts));
+    /// <param name="facts">Shown.</param>
+    /// <param name="watch">Where a server keeps the page fresh; <see langword="null"/>: the page asks nobody.</param>
+    public static string Write(ReviewFacts facts, PageWatch? watch = null)
+    {
+        var head = new PageHead($"{facts.Scenario.Title}: electrical endurance")
+        {
+            Scripts = watch is null ? [PageScript.Text] : [PageScript.Text, WatchScript.Text],
+            AsksItsServer = watch is not null,
+        };
+        return PageFrame.Write(head, html =>
+        {
+            watch?.Write(html);
+            Body(html, facts);
+        });
+    }
 
     private static void Body(HtmlWriter html, ReviewFacts facts)
     {
