@@ -1,5 +1,4 @@
 using Endurance.Cli.Commands;
-using Endurance.Cli.Output;
 using Endurance.Reports.Html;
 using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
@@ -62,18 +61,16 @@ internal sealed class ScenarioWatch(string path, WatchBoard board, TextWriter to
             return Refused(look, $"{path}: {look.Fault}; the watch goes on and shows it when it is back\n");
         try
         {
-            var read = ScenarioReader.ReadBytes(path, bytes);
-            var diagnostics = DiagnosticRenderer.Render(read.Diagnostics);
-            if (read.Scenario is not { } scenario)
-                return Refused(look, diagnostics);
-            if (ScenarioFile.NothingToRun(path, scenario) is { } nothing)
-                return Refused(look, diagnostics + nothing + "\n");
-            var facts = ReportFacts.Of(path, bytes, day: null, cancellation);
+            var source = ReportSource.Read(path, bytes);
+            var diagnostics = DiagnosticRenderer.Render(source.Diagnostics);
+            if (source.Scenario is null)
+                return Refused(look, diagnostics + (source.Refusal is { } refusal ? refusal + "\n" : ""));
+            var facts = ReportFacts.Of(source, day: null, cancellation);
             told.Write(diagnostics);
             told.WriteLine($"{path}: {Verdict(facts)}");
             return WatchState.Answered(look.Version, facts, diagnostics);
         }
-        catch (Exception exception) when (exception is ChatteringException or UnsolvedNetworkException or OutputException)
+        catch (Exception exception) when (exception is ChatteringException or UnsolvedNetworkException)
         {
             return Refused(look, exception.Message + "\n");
         }

@@ -7,11 +7,17 @@ namespace Endurance.Reports.Html;
 /// <summary>One page for somebody who checks the design: self-contained, readable without script, fit for print.</summary>
 public static class ReviewPage
 {
+    private const string Rings = "The rings, and the minutes in the key, tell when the bus first falls below its cutoff, or when the run ends where it has none.";
+
+    /// <summary>The one section that a page may lack.</summary>
+    private const string Layouts = "layouts";
+
     private static readonly ImmutableArray<(string Id, string Title, Action<HtmlWriter, ReviewFacts> Write)> Sections =
     [
         ("answer", "Answer", Answer),
         ("diagram", "Feed diagram", Diagram),
         ("cases", "Failure cases and their timelines", Cases),
+        (Layouts, "Layouts side by side", LayoutSection),
         ("loads", "Load analysis", (html, facts) => BlockWriter.Write(html, LoadAnalysisReport.Body(facts.Scenario, facts.Loads), 3)),
         ("margins", "Sizing margin", (html, facts) => BlockWriter.Write(html, MarginBlocks.Of(facts), 3)),
         ("failures", "Single failures", (html, facts) => BlockWriter.Write(html, FailureMatrix.Of(facts), 3)),
@@ -46,10 +52,11 @@ public static class ReviewPage
         html.Open("header").Element("h1", facts.Scenario.Title);
         Origin(html, facts);
         html.Close("header").Open("nav", ("aria-label", "Sections")).Open("ol");
-        foreach (var section in Sections)
+        var sections = Sections.Where(section => section.Id != Layouts || !facts.Layouts.IsEmpty).ToArray();
+        foreach (var section in sections)
             html.Open("li").Element("a", section.Title, ("href", "#" + section.Id)).Close("li");
         html.Close("ol").Close("nav").Open("main");
-        foreach (var section in Sections)
+        foreach (var section in sections)
         {
             html.Open("section", ("id", section.Id)).Element("h2", section.Title);
             section.Write(html, facts);
@@ -79,7 +86,7 @@ public static class ReviewPage
         if (facts.Scenario.EssentialBus is { } bus && CaseComparisonPlot.Describe(facts.Scenario, facts.Cases, bus) is { } plot)
         {
             html.Element("p", "Point at a curve, or select it and use the arrow keys, to read minutes and values.", ("class", "small screen"));
-            CurveFigure.Write(html, plot with { Notes = plot.Notes.SetItem(0, "The rings, and the minutes in the key, tell when the bus first falls below its cutoff, or when the run ends where it has none.") }, 0);
+            CurveFigure.Write(html, plot with { Notes = plot.Notes.SetItem(0, Rings) }, 0);
         }
     }
 
@@ -106,6 +113,17 @@ public static class ReviewPage
             if (CaseBusesPlot.Describe(facts.Scenario, result) is { } plot)
                 CurveFigure.Write(html, plot, i + 1);
             BlockWriter.Write(html, CaseSection.Detail(facts.Scenario, result), 4);
+        }
+    }
+
+    private static void LayoutSection(HtmlWriter html, ReviewFacts facts)
+    {
+        html.Element("p", "The rest of this page is about the aircraft as drawn. Each layout is the same aircraft wired in another way.");
+        BlockWriter.Write(html, LayoutReport.Describe(facts.Layouts).Blocks, 3);
+        foreach (var (i, one) in facts.Layouts[0].Cases.Index())
+        {
+            if (LayoutPlot.Describe(facts.Layouts, one.Result.Name) is { } plot)
+                CurveFigure.Write(html, plot with { Notes = plot.Notes.SetItem(0, Rings) }, facts.Cases.Length + facts.Batteries.Length + 1 + i);
         }
     }
 

@@ -60,6 +60,6 @@ public sealed class WatchStateTests : IDisposable
     private WatchState Answered()
     {
         var path = _folder.Write("bench.yaml", Scenarios.Passing);
-        return WatchState.Answered("v1", ReportFacts.Of(path, day: null, CancellationToken.None), "bench.yaml:1: warning: \u001b[1mbold\n");
+        return WatchState.Answered("v1", ReportFacts.Of(ReportSource.Read(path, File.ReadAllBytes(path)), day: null, CancellationToken.None), "bench.yaml:1: warning: \u001b[1mbold\n");
     }
 }

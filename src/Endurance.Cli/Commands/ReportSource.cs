@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using Endurance.Findings;
+using Endurance.Scenarios;
+using Endurance.Studies.LayoutComparison;
+using Endurance.Yaml;
+
+namespace Endurance.Cli.Commands;
+
+/// <summary>A scenario file read for the page for a reviewer, its layouts with it.</summary>
+/// <param name="Path">Where the file is.</param>
+/// <param name="Bytes">What it held.</param>
+internal sealed record ReportSource(string Path, byte[] Bytes)
+{
+    private const string AsDrawn = "as drawn";
+
+    /// <summary>As drawn; <see langword="null"/> when the file, or a layout of it, cannot be run.</summary>
+    public Scenario? Scenario { get; private init; }
+
+    /// <summary>As drawn, then each layout; empty when the file has none.</summary>
+    public ImmutableArray<NamedLayout> Layouts { get; private init; } = [];
+
+    /// <summary>What the reader has to say, each thing once.</summary>
+    public ImmutableArray<Diagnostic> Diagnostics { get; private init; } = [];
+
+    /// <summary>Why a faultless scenario cannot be run; <see langword="null"/> when it can.</summary>
+    public string? Refusal { get; private init; }
+
+    public static ReportSource Read(string path, byte[] bytes)
+    {
+        var drawn = ScenarioReader.ReadBytes(path, bytes);
+        var laid = drawn.Layouts.Select(name => (Name: name, Read: ScenarioReader.ReadBytes(path, bytes, name))).ToArray();
+        ImmutableArray<Diagnostic> diagnostics = [.. drawn.Diagnostics, .. laid.SelectMany(layout => layout.Read.Diagnostics).Where(told => told.Layout is not null)];
+        var source = new ReportSource(path, bytes) { Diagnostics = diagnostics };
+        if (drawn.Scenario is not { } scenario || diagnostics.Any(told => told.Severity == Severity.Error))
+            return source;
+        var layouts = laid.Select(layout => new NamedLayout(layout.Name, layout.Read.Scenario!)).ToImmutableArray();
+        if (layouts.Select(layout => layout.Scenario).Prepend(scenario).Select(one => ScenarioFile.NothingToRun(path, one)).FirstOrDefault(text => text is not null) is { } nothing)
+            return source with { Refusal = nothing };
+        return source with { Scenario = scenario, Layouts = layouts.IsEmpty ? [] : layouts.Insert(0, new NamedLayout(AsDrawn, scenario)) };
+    }
+}
