@@ -1,6 +1,9 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Text;
 using System.Text.RegularExpressions;
+using Endurance.Cli.Commands;
+using Endurance.Cli.Watching;
 using Endurance.Quantities;
 using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
@@ -96,25 +99,64 @@ public sealed class ReportBrowserTests : IAsyncLifetime
     }
 
     [BrowserFact]
-    public async Task Text_OfThePage_StandsOutFromItsBackground()
+    public async Task Text_OfEveryPage_StandsOutFromItsBackground()
     {
-        var page = await OpenAsync(ReportCommandTests.Floatplane, 1280);
+        foreach (var scenario in (string[])[ReportCommandTests.Floatplane, ReportCommandTests.Layouts, _folder.Write("hostile.yaml", HostileScenario.Text)])
+            Assert.Equal("", await (await OpenAsync(scenario, 1280)).EvaluateAsync<string>(PageProbes.FaintText));
+        Assert.Equal("", await (await OpenAsync(ReportCommandTests.Floatplane, 390)).EvaluateAsync<string>(PageProbes.FaintText));
+        Assert.Equal("", await (await CardAsync(ReportCommandTests.Floatplane, 1280)).EvaluateAsync<string>(PageProbes.FaintText));
 
-        Assert.Equal("", await page.EvaluateAsync<string>(PageProbes.FaintText));
+        var good = WatchState.Answered("1", ReportFacts.Of(ReportSource.Read(_folder.Write("bench.yaml", Scenarios.Passing), Encoding.UTF8.GetBytes(Scenarios.Passing)), day: null, default), "a warning\n");
+        var faulty = good.Refused("2", "bench.yaml", "an error\n");
+        foreach (var html in (string[])[good.Page, faulty.Page, faulty.GoodPage!])
+        {
+            var page = await _browser!.NewPageAsync();
+            await page.SetContentAsync(html);
+            Assert.Equal("", await page.EvaluateAsync<string>(PageProbes.FaintText));
+        }
     }
 
     [BrowserFact]
     public async Task Print_OnEitherPaper_HasEverySection()
     {
-        var page = await OpenAsync(ReportCommandTests.Floatplane, 1280);
-        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        var page = await OpenAsync(ReportCommandTests.Layouts, 1280);
+        var sections = await page.Locator("h2").AllTextContentsAsync();
+        Assert.Equal(14, sections.Count);
+        await AssertPrintsAsync(page, [.. sections]);
 
-        Assert.Equal(13, await page.Locator("h2:visible").CountAsync());
+        var card = await CardAsync(ReportCommandTests.Floatplane, 1280);
+        await AssertPrintsAsync(card, ["Objective", "Safety", "Batteries at rest", "Each diode blocks", "Timed run"]);
+    }
+
+    [BrowserFact]
+    public async Task Card_AtAnyWidth_DoesNotScrollSidewaysAndAsksForNothing()
+    {
+        foreach (var scenario in (string[])[ReportCommandTests.Floatplane, _folder.Write("hostile.yaml", HostileScenario.Text)])
+        {
+            foreach (var width in (int[])[1280, 390])
+            {
+                var card = await CardAsync(scenario, width);
+                Assert.True(await card.EvaluateAsync<int>("document.documentElement.scrollWidth") <= width, $"{scenario} at {width} px");
+            }
+        }
+
+        Assert.Empty(_complaints);
+    }
+
+    /// <summary>The outline of a print lists the headings that are on its sheets, as plain text or, beyond ASCII, not at all.</summary>
+    private static async Task AssertPrintsAsync(IPage page, string[] headings)
+    {
         foreach (var paper in (string[])["A4", "Letter"])
         {
-            var print = await page.PdfAsync(new() { Format = paper });
-            Assert.True(print.AsSpan().StartsWith("%PDF"u8) && print.Length > 50_000, $"{paper}: {print.Length} bytes");
+            var print = Encoding.Latin1.GetString(await page.PdfAsync(new() { Format = paper, Outline = true, Tagged = true }));
+            Assert.StartsWith("%PDF", print, StringComparison.Ordinal);
+            Assert.All(headings, heading => Assert.Contains($"/Title ({heading})", print, StringComparison.Ordinal));
         }
+
+        // What stands over the edge of the paper is lost; 182 mm is A4 without its margins.
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        await page.SetViewportSizeAsync(688, 900);
+        Assert.InRange(await page.EvaluateAsync<int>("document.documentElement.scrollWidth"), 1, 688);
     }
 
     [BrowserFact]
@@ -143,6 +185,13 @@ public sealed class ReportBrowserTests : IAsyncLifetime
         var file = _folder["page.html"];
         Assert.Equal(0, ProgramRun.InProcess("report", scenario, "--out", file, "--force").ExitCode);
         var own = new Uri(file).AbsoluteUri;
+        return await ShowAsync(own, width, own);
+    }
+
+    private async Task<IPage> CardAsync(string scenario, int width)
+    {
+        Assert.Equal(0, ProgramRun.InProcess("testcard", scenario, "--out", _folder["card"]).ExitCode);
+        var own = new Uri(Path.Combine(_folder["card"], "testcard.html")).AbsoluteUri;
         return await ShowAsync(own, width, own);
     }
 

@@ -7,7 +7,8 @@ internal static class BlockWriter
 {
     private const int MostRowsKeptTogether = 12;
 
-    private const int LongestWord = 24;
+    /// <summary>Characters: beyond the first a word may be broken anywhere; up to the others a name, and a quantity with its unit, stay on one line.</summary>
+    private const int LongestWord = 24, LongestName = 28, LongestPhrase = 8;
 
     /// <param name="html">Written to.</param>
     /// <param name="blocks">In reading order.</param>
@@ -94,6 +95,8 @@ internal static class BlockWriter
         };
         if (HasLongWord(cell.Text))
             kind += " long";
+        else if (cell.Text.Length > 0 && cell.Text.Length <= (cell.Text.Contains(' ', StringComparison.Ordinal) ? LongestPhrase : LongestName))
+            kind += " name";
         if (isFirst)
             html.Open("th", ("scope", "row"), ("class", kind)).Breakable(cell.Text).Close("th");
         else

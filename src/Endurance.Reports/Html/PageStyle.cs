@@ -26,6 +26,7 @@ internal static class PageStyle
         thead th{border-bottom:2px solid #5a626d;vertical-align:bottom;font-weight:600;background:#f3f5f7}
         tbody th{font-weight:500}
         tbody th,td.words{overflow-wrap:break-word;min-width:5.5rem}
+        .name{white-space:nowrap}.name wbr{display:none}
         th.number+th.words,td.number+td.words{padding-left:1.2rem}
         th.number,td.number{text-align:right}
         td.number{white-space:nowrap}
@@ -55,12 +56,12 @@ internal static class PageStyle
         .form table{width:100%}
         .form th,.form td{border:1px solid #5a626d;height:1.9em}
         .form td:empty{min-width:5rem}
-        @media (max-width:600px){html{font-size:15px}dl{grid-template-columns:1fr}dt{margin-top:.4rem}.chart{min-width:34rem}h1{font-size:1.5rem}
-        table{font-size:.82rem}th,td{padding:.3rem .4rem}th:first-child{position:sticky;left:0;background:#fff}thead th:first-child{background:#f3f5f7}}
-        @media print{@page{margin:14mm}html{font-size:9pt}body,.form{max-width:none;padding:0}nav,.read,.screen{display:none}
-        .scroll{overflow:visible}.short{break-inside:avoid}table{font-size:8pt;width:100%}th,td{padding:.12rem .3rem;max-width:none;min-width:0!important}.long{overflow-wrap:anywhere}td.words.good,td.words.bad{min-width:4.8em!important}td.number{white-space:normal}
+        @media (max-width:600px){html{font-size:15px}dl{grid-template-columns:1fr}dt{margin-top:.4rem}.chart{min-width:42rem}h1{font-size:1.5rem}
+        .name{white-space:normal}.name wbr{display:inline}table{font-size:.82rem}th,td{padding:.3rem .4rem}th:first-child{position:sticky;left:0;background:#fff}thead th:first-child{background:#f3f5f7}}
+        @media print{@page{margin:14mm}@page wide{size:landscape}section:has(.wide){page:wide}html{font-size:9pt}body,.form{max-width:none;padding:0}p,li,dd{max-width:none}nav,.read,.screen{display:none}
+        .scroll{overflow:visible}.short{break-inside:avoid}table{font-size:8pt;width:100%}th,td{padding:.12rem .3rem;max-width:none;min-width:0!important}.long{overflow-wrap:anywhere}td.number{white-space:normal}
         tr,figure,.key,h2,h3,h4,caption{break-inside:avoid}h2,h3,h4,caption,thead{break-after:avoid}thead{display:table-header-group}
-        thead button{display:contents}thead button::after{content:""!important}figure svg.chart{max-width:165mm}figure svg.diagram{max-width:100%;max-height:235mm;height:auto}pre{white-space:pre-wrap;overflow-wrap:anywhere;background:none;border:1px solid #c9ced6}
+        thead button{display:contents}thead button::after{content:""!important}figure svg.chart{max-width:165mm}figure svg.diagram{max-width:100%;max-height:235mm;height:auto}.wide svg.diagram{max-height:150mm}pre{white-space:pre-wrap;overflow-wrap:anywhere;background:none;border:1px solid #c9ced6}
         .form table{font-size:9pt}.form th,.form td{height:7mm}.form td:empty{min-width:18mm!important}.piece,.form ul{break-inside:avoid}
         td.good,td.bad,thead th{print-color-adjust:exact;-webkit-print-color-adjust:exact}a{color:inherit;text-decoration:none}}
         """;

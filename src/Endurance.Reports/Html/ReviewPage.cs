@@ -92,7 +92,7 @@ public static class ReviewPage
 
     private static void Diagram(HtmlWriter html, ReviewFacts facts)
     {
-        html.Open("figure").Element("figcaption", "Buses as bars, sources and feeds as lines between them, as drawn at time zero");
+        html.Open("figure", ("class", DiagramSvg.IsWide(facts.Scenario) ? "wide" : "upright")).Element("figcaption", "Buses as bars, sources and feeds as lines between them, as drawn at time zero");
         html.Open("div", ("class", "scroll"), ("role", "region"), ("tabindex", "0"), ("aria-label", "Feed diagram"));
         DiagramSvg.Write(html, facts.Scenario);
         html.Close("div").Close("figure");
