@@ -124,6 +124,8 @@ public sealed class ReportBrowserTests : IAsyncLifetime
         Assert.Equal(14, sections.Count);
         await AssertPrintsAsync(page, [.. sections]);
 
+        await AssertPrintsAsync(await OpenAsync(_folder.Write("hostile.yaml", HostileScenario.Text), 1280), ["Answer", "The scenario"]);
+
         var card = await CardAsync(ReportCommandTests.Floatplane, 1280);
         await AssertPrintsAsync(card, ["Objective", "Safety", "Batteries at rest", "Each diode blocks", "Timed run"]);
     }

@@ -57,9 +57,10 @@ internal static class PageStyle
         .form th,.form td{border:1px solid #5a626d;height:1.9em}
         .form td:empty{min-width:5rem}
         @media (max-width:600px){html{font-size:15px}dl{grid-template-columns:1fr}dt{margin-top:.4rem}.chart{min-width:42rem}h1{font-size:1.5rem}
+        .scroll{background:linear-gradient(90deg,#fff 30%,#fff0) 0/2.5rem 100% no-repeat local,linear-gradient(270deg,#fff 30%,#fff0) 100%/2.5rem 100% no-repeat local,linear-gradient(90deg,#1b1f2455,#1b1f2400) 0/.7rem 100% no-repeat,linear-gradient(270deg,#1b1f2455,#1b1f2400) 100%/.7rem 100% no-repeat}
         .name{white-space:normal}.name wbr{display:inline}table{font-size:.82rem}th,td{padding:.3rem .4rem}th:first-child{position:sticky;left:0;background:#fff}thead th:first-child{background:#f3f5f7}}
-        @media print{@page{margin:14mm}@page wide{size:landscape}section:has(.wide){page:wide}html{font-size:9pt}body,.form{max-width:none;padding:0}p,li,dd{max-width:none}nav,.read,.screen{display:none}
-        .scroll{overflow:visible}.short{break-inside:avoid}table{font-size:8pt;width:100%}th,td{padding:.12rem .3rem;max-width:none;min-width:0!important}.long{overflow-wrap:anywhere}td.number{white-space:normal}
+        @media print{@page{margin:14mm}@page wide{size:landscape}section:has(.wide)>:is(h2,figure,p){page:wide}html{font-size:9pt}body,.form{max-width:none;padding:0}p,li,dd{max-width:none}nav,.read,.screen{display:none}
+        .scroll{overflow:visible}.short{break-inside:avoid}table{font-size:8pt;width:100%}th,td{padding:.12rem .3rem;max-width:none;min-width:0!important}th.long,td.long{overflow-wrap:anywhere}td.number{white-space:normal;min-width:4.7em!important}
         tr,figure,.key,h2,h3,h4,caption{break-inside:avoid}h2,h3,h4,caption,thead{break-after:avoid}thead{display:table-header-group}
         thead button{display:contents}thead button::after{content:""!important}figure svg.chart{max-width:165mm}figure svg.diagram{max-width:100%;max-height:235mm;height:auto}.wide svg.diagram{max-height:150mm}pre{white-space:pre-wrap;overflow-wrap:anywhere;background:none;border:1px solid #c9ced6}
         .form table{font-size:9pt}.form th,.form td{height:7mm}.form td:empty{min-width:18mm!important}.piece,.form ul{break-inside:avoid}
