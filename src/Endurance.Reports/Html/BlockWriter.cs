@@ -7,8 +7,8 @@ internal static class BlockWriter
 {
     private const int MostRowsKeptTogether = 12;
 
-    /// <summary>Characters: beyond the first a word may be broken anywhere; up to the others a name, and a quantity with its unit, stay on one line.</summary>
-    private const int LongestWord = 24, LongestName = 28, LongestPhrase = 8;
+    /// <summary>Characters: beyond the first a word may be broken anywhere; up to the next two a name, and a quantity with its unit, stay on one line; beyond the last it is a sentence that wants room.</summary>
+    private const int LongestWord = 24, LongestName = 28, LongestPhrase = 8, LongestLabel = 40;
 
     /// <param name="html">Written to.</param>
     /// <param name="blocks">In reading order.</param>
@@ -97,6 +97,8 @@ internal static class BlockWriter
             kind += " long";
         else if (cell.Text.Length > 0 && cell.Text.Length <= (cell.Text.Contains(' ', StringComparison.Ordinal) ? LongestPhrase : LongestName))
             kind += " name";
+        else if (cell.Text.Length > LongestLabel)
+            kind += " prose";
         if (isFirst)
             html.Open("th", ("scope", "row"), ("class", kind)).Breakable(cell.Text).Close("th");
         else
