@@ -71,6 +71,7 @@ internal static class CommandLine
             WiringCommand.Create(screen),
             LoadsCommand.Create(screen),
             ReportCommand.Create(),
+            WatchCommand.Create(),
             CheckCommand.Create(),
             BatteryCommand.Create(screen),
             PartsCommand.Create(screen),

@@ -90,6 +90,20 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
               2  the scenario, the command line or the place to write to is wrong
               3  the program itself failed
             """,
+        "watch" => """
+            Examples:
+              endurance watch floatplane.yaml
+                  Open the address it prints; the page follows every save, and shows what is wrong in place.
+              endurance watch floatplane.yaml --port 8014
+                  Always at the same address.
+
+            Only this machine can read the page. Without script, load it again by hand.
+
+            Exit codes:
+              0  the watch was ended, with Ctrl-C or SIGTERM
+              2  there is no such file, the port is in use, or the command line is wrong
+              3  the program itself failed
+            """,
         "compare" => """
             Examples:
               endurance compare layouts.yaml

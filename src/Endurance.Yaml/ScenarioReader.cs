@@ -22,6 +22,16 @@ public static class ScenarioReader
         return ReadText(path, texts[0]!, layout, [.. paths.Zip(texts).Skip(1).Select(pair => new OverlayText(pair.First, pair.Second!))]);
     }
 
+    /// <param name="name">How diagnostics name the file.</param>
+    /// <param name="bytes">The whole file, UTF-8 of at most 1 MiB.</param>
+    /// <param name="layout">Name of the layout to lay over the scenario; <see langword="null"/>: as drawn.</param>
+    /// <param name="overlays">Laid over it after the layout, in order.</param>
+    public static ScenarioReadResult ReadBytes(string name, byte[] bytes, string? layout = null, IReadOnlyList<OverlayText>? overlays = null)
+    {
+        var diagnostics = new DiagnosticList(name);
+        return FileText.Of(bytes, diagnostics) is { } text ? ReadText(name, text, layout, overlays) : new ScenarioReadResult(null, diagnostics.InOrder());
+    }
+
     /// <param name="name">How diagnostics name the text.</param>
     /// <param name="text">The whole scenario.</param>
     /// <param name="layout">Name of the layout to lay over the scenario; <see langword="null"/>: as drawn.</param>

@@ -36,17 +36,17 @@ internal static class ReportCommand
     }
 
     private static int Execute((string Path, string[] Overlays, string Place, bool Force) request, DateOnly? day, TextWriter error, CancellationToken cancellation) =>
-        ScenarioFile.Answer(request.Path, request.Overlays, error, scenario =>
+        ScenarioFile.Answer(request.Path, request.Overlays, error, _ =>
         {
-            if (ScenarioFile.NothingToRun(request.Path, scenario) is { } nothing)
-            {
-                error.WriteLine($"endurance: {nothing}");
-                return ExitCode.Usage;
-            }
-
             try
             {
-                var facts = ReportFacts.Of(request.Path, request.Overlays, day, cancellation);
+                var source = ReportSource.Read(request.Path, Bytes(request.Path), [.. request.Overlays.Select(overlay => (overlay, Bytes(overlay)))]);
+                ScenarioFile.WriteDiagnostics([.. source.Diagnostics.Where(told => told.Layout is not null)], error);
+                if (source.Refusal is { } refusal)
+                    error.WriteLine($"endurance: {refusal}");
+                if (source.Scenario is null)
+                    return ExitCode.Usage;
+                var facts = ReportFacts.Of(source, day, cancellation);
                 Write(request.Place, ReviewPage.Write(facts), request.Force, cancellation);
                 error.WriteLine($"wrote {request.Place}");
                 return facts.Cases.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
@@ -57,6 +57,18 @@ internal static class ReportCommand
                 return ExitCode.Usage;
             }
         });
+
+    private static byte[] Bytes(string path)
+    {
+        try
+        {
+            return File.ReadAllBytes(path);
+        }
+        catch (Exception exception) when (OutputException.IsDisk(exception))
+        {
+            throw new OutputException($"cannot read {path}: {exception.Message.ReplaceLineEndings(" ")}");
+        }
+    }
 
     private static void Write(string place, string page, bool force, CancellationToken cancellation)
     {

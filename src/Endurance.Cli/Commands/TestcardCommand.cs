@@ -3,6 +3,7 @@ using System.CommandLine;
 using Endurance.Cli.Arguments;
 using Endurance.Cli.Output;
 using Endurance.Reports;
+using Endurance.Reports.Html;
 using Endurance.Studies.GroundTest;
 
 namespace Endurance.Cli.Commands;

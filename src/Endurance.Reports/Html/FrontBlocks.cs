@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Endurance.Quantities;
+using Endurance.Scenarios;
 using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
 
@@ -8,10 +9,19 @@ namespace Endurance.Reports.Html;
 /// <summary>The answer on the first page.</summary>
 internal static class FrontBlocks
 {
+    private const int AfterFirstLoss = 3;
+
+    private static readonly ImmutableArray<(string Word, ReportColumn Column)> Kinds =
+    [
+        ("display", new("first display lost", "min")),
+        ("ignition", new("first ignition lost", "min")),
+    ];
+
     public static ImmutableArray<ReportBlock> Of(ReviewFacts facts) =>
     [
         new ReportParagraph(Verdict(facts.Cases)),
-        .. FailureCaseReport.Summary(facts.Scenario, facts.Cases),
+        .. FailureCaseReport.Summary(facts.Scenario, facts.Cases).Select(block => block is ReportTable table ? WithKinds(table, facts) : block),
+        .. KindNote(facts.Scenario),
         .. Loads(facts),
     ];
 
@@ -23,6 +33,38 @@ internal static class FrontBlocks
         return cases.All(result => result.Verdict == Studies.FailureCases.Verdict.None)
             ? "No requirement applies to any failure case, so nothing is judged."
             : $"Every requirement that applies is met in every failure case.";
+    }
+
+    /// <summary>The first table with the first loss of a display and of an ignition, where names tell which loads those are.</summary>
+    private static ReportTable WithKinds(ReportTable table, ReviewFacts facts)
+    {
+        var kinds = Kinds.Where(kind => Named(facts.Scenario, kind.Word).Length > 0).ToArray();
+        return table with
+        {
+            Columns = table.Columns.InsertRange(AfterFirstLoss, kinds.Select(kind => kind.Column)),
+            Rows = [.. table.Rows.Zip(facts.Cases, (row, result) => row.InsertRange(
+                AfterFirstLoss, kinds.Select(kind => (ReportCell)FirstLost(result, Named(facts.Scenario, kind.Word), facts.Scenario.Horizon))))],
+        };
+    }
+
+    private static IEnumerable<ReportBlock> KindNote(Scenario scenario)
+    {
+        var kinds = Kinds.Select(kind => (kind.Word, Names: Named(scenario, kind.Word))).Where(kind => kind.Names.Length > 0).ToArray();
+        if (kinds.Length > 0)
+            yield return new ReportParagraph(string.Join(" ", kinds.Select(kind => $"First {kind.Word} lost looks at the loads with that word in their name: {string.Join(", ", kind.Names)}.")));
+    }
+
+    private static string[] Named(Scenario scenario, string word) =>
+        [.. scenario.Loads.Select(load => load.Name).Where(name => name.Contains(word, StringComparison.OrdinalIgnoreCase))];
+
+    private static string FirstLost(CaseResult result, string[] names, Duration horizon)
+    {
+        var loads = result.Run.Loads.Where(load => names.Contains(load.Name, StringComparer.Ordinal)).ToArray();
+        var earliest = loads.Where(load => load.TimePowered is not null).MinBy(load => load.TimePowered!.Value.Seconds)
+            ?? Array.Find(loads, load => load.WasConnected && load.TimeShed is null)
+            ?? Array.Find(loads, load => load.WasConnected)
+            ?? loads[0];
+        return Minutes(earliest, horizon);
     }
 
     private static ImmutableArray<ReportBlock> Loads(ReviewFacts facts)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Endurance.Scenarios;
 using Endurance.Studies.BatteryCurves;
 using Endurance.Studies.FailureCases;
+using Endurance.Studies.LayoutComparison;
 using Endurance.Studies.LoadAnalysis;
 using Endurance.Studies.SingleFailures;
 using Endurance.Studies.Wiring;
@@ -36,6 +37,9 @@ public sealed record ReviewFacts
 
     /// <summary>One a battery.</summary>
     public required ImmutableArray<BatteryCurve> Batteries { get; init; }
+
+    /// <summary>As drawn and each layout of the file; empty when it has none.</summary>
+    public ImmutableArray<LayoutResult> Layouts { get; init; } = [];
 
     /// <summary>How far each thing may slip before a requirement fails; empty without requirements.</summary>
     public ImmutableArray<SizingMargin> Margins { get; init; } = [];
