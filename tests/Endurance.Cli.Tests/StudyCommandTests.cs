@@ -138,10 +138,10 @@ public sealed class StudyCommandTests : IDisposable
 
         Assert.Equal(
             [
-                "quantity,unit,value,case,endurance_minutes,lost_first,verdict",
-                "main_battery.health,%,100,discharge,120,display,pass",
-                "main_battery.health,%,80,discharge,96,display,pass",
-                "main_battery.health,%,60,discharge,72,display,fail",
+                "quantity,unit,value,case,endurance_minutes,lost_first,verdict,chattering",
+                "main_battery.health,%,100,discharge,120,display,pass,",
+                "main_battery.health,%,80,discharge,96,display,pass,",
+                "main_battery.health,%,60,discharge,72,display,fail,",
             ],
             run.Output.TrimEnd().Split("\r\n"));
         Assert.Equal(1, run.ExitCode);

@@ -44,7 +44,7 @@ internal static class CompareCommand
                 OutputFolder.Write(folder, Files(results, request.Case ?? cases[0]), request.IsForced, cancellation);
             ResultFormat.Write(
                 request.Format, () => LayoutJson.Write(results), () => LayoutCsv.Write(results), () => LayoutReport.Describe(results), screen, output);
-            return results.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
+            return ScenarioFile.ExitOf(results.SelectMany(layout => layout.Cases).Select(one => one.Result), error);
         }
         catch (Exception exception) when (exception is ChatteringException or OutputException)
         {

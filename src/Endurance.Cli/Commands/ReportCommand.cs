@@ -48,7 +48,7 @@ internal static class ReportCommand
                 var facts = ReportFacts.Of(request.Path, day, cancellation);
                 Write(request.Place, ReviewPage.Write(facts), request.Force, cancellation);
                 error.WriteLine($"wrote {request.Place}");
-                return facts.Cases.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
+                return ScenarioFile.ExitOf(facts.Cases, error);
             }
             catch (Exception exception) when (exception is OutputException or UnsolvedNetworkException)
             {

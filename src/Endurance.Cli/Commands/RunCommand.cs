@@ -44,7 +44,7 @@ internal static class RunCommand
             var results = FailureCaseStudy.Run(scenario, Selected(request, scenario), Options(request), cancellation);
             WriteFolder(request, scenario, results, error, cancellation);
             ResultFormat.Write(request.Format, scenario, results, request.IsQuiet, screen, output);
-            return results.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
+            return ScenarioFile.ExitOf(results, error);
         }
         catch (Exception exception) when (exception is ChatteringException or OutputException)
         {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using Endurance.Scenarios;
 using Endurance.Simulation;
+using Endurance.Studies.FailureCases;
 using Endurance.Yaml;
 
 namespace Endurance.Cli.Commands;
@@ -33,6 +34,21 @@ internal static class ScenarioFile
             error.WriteLine($"endurance: {exception.Message}");
             return ExitCode.Usage;
         }
+    }
+
+    /// <summary>The exit code that cases ask for, after those that could not be run to their end are told: a fault of the scenario.</summary>
+    public static int ExitOf(IEnumerable<CaseResult> cases, TextWriter error)
+    {
+        var (isMet, isWhole) = (true, true);
+        foreach (var result in cases)
+        {
+            isMet &= result.Verdict != Verdict.Fail;
+            isWhole &= result.Chatter is null;
+            if (result.Chatter is { } chatter)
+                error.WriteLine($"endurance: {chatter.Told(result.Name)}");
+        }
+
+        return !isWhole ? ExitCode.Usage : isMet ? ExitCode.Met : ExitCode.NotMet;
     }
 
     /// <summary>Why there is nothing to run in a faultless scenario; <see langword="null"/> when there is.</summary>

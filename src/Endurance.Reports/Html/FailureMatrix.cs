@@ -41,6 +41,7 @@ internal static class FailureMatrix
         if (row is null)
             return CellText.Absent;
         var minutes = CellText.MinutesWithin(row.Endurance, horizon);
-        return row.Verdict == Verdict.None ? minutes : CellText.Judged(row.Verdict) with { Text = $"{minutes} {CellText.Judged(row.Verdict).Text}" };
+        var judged = CellText.Judged(row.Verdict, row.Chatter);
+        return row.Verdict == Verdict.None ? minutes : judged with { Text = $"{minutes} {judged.Text}" };
     }
 }

@@ -21,6 +21,7 @@ public static class FailureJson
         foreach (var load in row.Lost)
             json.WriteStringValue(load);
         json.WriteEndArray();
+        JsonText.WriteChatter(json, row.Chatter);
         json.WriteString("revealed_by", row.RevealedBy);
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Endurance.Scenarios;
+using Endurance.Simulation;
 using Endurance.Studies.Spread;
 
 namespace Endurance.Reports;
@@ -14,6 +15,7 @@ public static class SpreadReport
             Spread(result),
             new ReportParagraph("One sample in twenty falls short of P5, half of P50, nineteen in twenty of P95. \"More than\" means: not lost within the "
                 + $"{CellText.RoundMinutes(result.Scenario.Horizon)} min simulated. {Drawn(result)} The tolerances are drawn independently of each other; what belongs together, such as all loads, is one tolerance (loads.draw)."),
+            .. StudyBlocks.ListUnlessEmpty("Samples that could not be run to their end", Chattering(result)),
             Probabilities(result),
             new ReportParagraph("The interval (Wilson, 95 %) tells how well so many samples know the probability. It knows nothing of tolerances that are themselves wrong."),
             Tolerances(result),
@@ -23,6 +25,13 @@ public static class SpreadReport
 
     private static string Drawn(SpreadResult result) =>
         $"{RoundedNumber.Short(result.Options.Samples, 0)} samples, a Latin hypercube with seed {RoundedNumber.Short(result.Options.Seed, 0)}: the same seed gives the same numbers.";
+
+    /// <summary>Samples in which parts switch without end are counted, never left out.</summary>
+    private static ImmutableArray<string> Chattering(SpreadResult result) =>
+    [
+        .. result.Cases.Where(one => one.Chattering > 0).Select(one =>
+            $"{one.Name}: {RoundedNumber.Short(one.Chattering, 0)} of {RoundedNumber.Short(result.Options.Samples, 0)}. {string.Join(", ", one.ChatteringParts)} switched on and off without end; the minutes of these samples end there, and they meet no requirement. {Chatter.Remedy}"),
+    ];
 
     private static ReportTable Spread(SpreadResult result) => new(
         "Endurance by failure case, within the tolerances",

@@ -21,7 +21,6 @@ public static class LayoutComparisonStudy
     /// <param name="tolerance">See <see cref="SimulationOptions.Tolerance"/>.</param>
     /// <param name="cancellation">Stops the study.</param>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    /// <exception cref="ChatteringException">Parts of a layout switch each other without end.</exception>
     public static ImmutableArray<LayoutResult> Run(ImmutableArray<NamedLayout> layouts, double tolerance, CancellationToken cancellation = default) =>
         [.. layouts.Select(layout => Run(layout, tolerance, cancellation))];
 
@@ -57,7 +56,7 @@ public static class LayoutComparisonStudy
 
     private static Voltage? EndVoltage(Scenario scenario, CaseResult result)
     {
-        if (result.Run.Trace is not { } trace || trace.BusVolts.FirstOrDefault(bus => string.Equals(bus.Name, scenario.EssentialBus, StringComparison.Ordinal)) is not { } volts)
+        if (result.Run.Trace is not { Seconds.IsEmpty: false } trace || trace.BusVolts.FirstOrDefault(bus => string.Equals(bus.Name, scenario.EssentialBus, StringComparison.Ordinal)) is not { } volts)
             return null;
         var at = result.Endurance is { } lost ? Math.Max(0, (lost - BeforeLoss).Seconds) : result.Run.End.Seconds;
         var after = trace.Seconds.Index().Where(sample => sample.Item >= at).Select(sample => sample.Index).DefaultIfEmpty(trace.Seconds.Length - 1).First();

@@ -20,16 +20,11 @@ internal static class Revelation
         if (acting.Length == 0)
             return ("practice of the procedure", true);
         var (failed, changed) = SingleFailureStudy.Apply(scenario, new FailureCase { Name = SingleFailureStudy.OnItsOwn }, acting);
-        SimulationResult run;
-        try
-        {
-            run = Watched(failed, changed, options, cancellation);
-        }
-        catch (ChatteringException chattering)
-        {
-            return ($"{string.Join(" and ", chattering.Parts)} switching on and off", false);
-        }
-
+        if (normal.Chatter is { } always)
+            return ($"not known: {always.Words} with nothing failed", false);
+        var run = Watched(failed, changed, options, cancellation);
+        if (run.Chatter is { } chatter)
+            return ($"{string.Join(" and ", chatter.Parts)} switching on and off", false);
         return Shown(scenario, normal, run) is { } by ? (by, false) : (string.Join("; ", acting.Select(GroundTest).Distinct()), true);
     }
 
@@ -38,7 +33,7 @@ internal static class Revelation
     {
         var watched = Quantities.Duration.FromMinutes(Attention);
         return new Simulator(scenario with { Horizon = scenario.Horizon < watched ? scenario.Horizon : watched })
-            .Run(failureCase, options with { SampleInterval = watched }, cancellation);
+            .RunUntilChatter(failureCase, options with { SampleInterval = watched }, cancellation);
     }
 
     private static string? Shown(Scenario scenario, SimulationResult normal, SimulationResult run)

@@ -36,7 +36,7 @@ public static class SweepStudy
             var changed = quantity.Set(scenario, value);
             var simulator = new Simulator(changed);
             points[i] = new SweepPoint(value, [.. changed.FailureCases.Select(one =>
-                Judgement.Of(changed, one, simulator.Run(one, options, cancellation)))]);
+                Judgement.Of(changed, one, simulator.RunUntilChatter(one, options, cancellation)))]);
             progress?.Invoke(Interlocked.Increment(ref done), steps);
         });
         return [.. points];
