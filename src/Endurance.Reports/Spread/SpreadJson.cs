@@ -46,9 +46,17 @@ public static class SpreadJson
 
     private static void WriteEffect(Utf8JsonWriter json, SpreadResult result, SensitivityRow row, int caseIndex)
     {
-        var kind = result.KindOf(row.Quantity);
+        var kind = result.KindOf(row);
         json.WriteString("case", result.Cases[caseIndex].Name);
         json.WriteString("quantity", row.Quantity);
+        if (row.IsGroup)
+        {
+            json.WriteStartArray("of_group");
+            foreach (var tolerance in row.Tolerances)
+                json.WriteStringValue(tolerance.Quantity);
+            json.WriteEndArray();
+        }
+
         json.WriteString("unit", QuantityText.Unit(kind));
         JsonText.Number(json, "low", QuantityText.InUnit(kind, row.Low.Value), Decimals);
         JsonText.Number(json, "high", QuantityText.InUnit(kind, row.High.Value), Decimals);

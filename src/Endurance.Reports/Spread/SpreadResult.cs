@@ -34,4 +34,10 @@ public sealed record SpreadResult
     internal double MinutesOf(SweepPoint point, int caseIndex) => (point.Cases[caseIndex].Endurance ?? Scenario.Horizon).Minutes;
 
     internal QuantityKind KindOf(string quantity) => AdjustableQuantities.Find(Scenario, quantity)?.Kind ?? QuantityKind.Number;
+
+    /// <summary>A group stands at a share of every distribution in it.</summary>
+    internal QuantityKind KindOf(SensitivityRow row) => row.IsGroup ? QuantityKind.Fraction : KindOf(row.Tolerances[0].Quantity);
+
+    internal static string Words(SensitivityRow row) =>
+        row.IsGroup ? $"{row.Quantity} ({string.Join(", ", row.Tolerances.Select(tolerance => tolerance.Quantity))})" : row.Quantity;
 }

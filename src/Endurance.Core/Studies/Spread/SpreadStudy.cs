@@ -17,15 +17,18 @@ public static class SpreadStudy
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static ImmutableArray<SpreadCase> Run(Scenario scenario, SpreadOptions options, CancellationToken cancellation = default)
     {
-        var quantities = scenario.Tolerances.Select(tolerance => Quantity(scenario, tolerance)).ToArray();
-        var points = LatinHypercube.Draw(options.Samples, quantities.Length, options.Seed);
+        var tolerances = AdjustableQuantities.InOrderOfUse(scenario.Tolerances);
+        var quantities = tolerances.Select(tolerance => Quantity(scenario, tolerance)).ToArray();
+        var sources = scenario.Tolerances.Select(tolerance => tolerance.Source).Distinct(StringComparer.Ordinal).ToList();
+        var drawnBy = tolerances.Select(tolerance => sources.IndexOf(tolerance.Source)).ToArray();
+        var points = LatinHypercube.Draw(options.Samples, sources.Count, options.Seed);
         var outcomes = new Sample[options.Samples][];
         var done = 0;
         StudyLoop.For(options.Samples, cancellation, i =>
         {
             var drawn = scenario;
             for (var d = 0; d < quantities.Length; d++)
-                drawn = quantities[d].Set(drawn, scenario.Tolerances[d].Distribution.Quantile(points[i][d]));
+                drawn = quantities[d].Set(drawn, tolerances[d].Distribution.Quantile(points[i][drawnBy[d]]));
             outcomes[i] = RunAll(drawn, options.Simulation, cancellation);
             options.Progress?.Invoke(Interlocked.Increment(ref done), options.Samples);
         });
