@@ -18,6 +18,8 @@ public static class FailureReport
             FailureHeadline.Of(standing),
             .. StudyBlocks.ListUnlessEmpty("Cases that miss a requirement without any further failure; they are left out above and below",
                 standing.FailingAsTheyStand),
+            .. LoadRole.Of(standing.Scenario).IsEmpty ? [] : new[] { new ReportParagraph("An essential load counts as an ignition or a display when its name says so.") },
+            .. StudyBlocks.ListUnlessEmpty("Not tried", [.. standing.Untried.Select(untried => untried.Why)]),
             .. Losing(standing),
             .. Hidden(standing),
             .. standing.IsOfPairs ? [] : Matrix(standing, matrixCase),
