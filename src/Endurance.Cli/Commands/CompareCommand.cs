@@ -39,7 +39,9 @@ internal static class CompareCommand
 
         try
         {
-            var results = LayoutComparisonStudy.Run(layouts, new SimulationOptions().Tolerance, cancellation);
+            ImmutableArray<LayoutResult> results;
+            using (var progress = new StudyProgress(screen.ShowsProgress ? error : null))
+                results = LayoutComparisonStudy.Run(layouts, new SimulationOptions().Tolerance, progress.Report, cancellation);
             if (request.OutputFolder is { } folder)
                 OutputFolder.Write(folder, Files(results, request.Case ?? cases[0]), request.IsForced, cancellation);
             ResultFormat.Write(

@@ -2,8 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Endurance.Cli.Output;
 using Endurance.Reports.Html;
-using Endurance.Simulation;
-using Endurance.Studies.FailureCases;
+using Endurance.Yaml;
 
 namespace Endurance.Cli.Commands;
 
@@ -19,42 +18,26 @@ internal static class ReportCommand
         var date = new Option<string?>("--date") { Description = "The day that the page carries, such as 2026-05-02; otherwise it says that none was given.", HelpName = "YYYY-MM-DD" };
         var force = new Option<bool>("--force") { Description = "Replace what the program did not write there before." };
         var command = new Command("report", "Writes one self-contained HTML page for a reviewer.") { file, place, date, force };
-        command.SetAction((parse, cancellation) =>
+        command.Answers((parse, _, error, cancellation) =>
         {
-            var error = parse.InvocationConfiguration.Error;
             if (!TryDate(parse.GetValue(date), out var day))
             {
                 error.WriteLine($"endurance: --date: '{parse.GetValue(date)}' is not a day such as 2026-05-02.");
-                return Task.FromResult(ExitCode.Usage);
+                return ExitCode.Usage;
             }
 
-            var request = (Path: parse.GetRequiredValue(file), Place: parse.GetRequiredValue(place), Force: parse.GetValue(force));
-            return Task.FromResult(Execute(request, day, error, cancellation));
+            return Execute((parse.GetRequiredValue(file), parse.GetRequiredValue(place), parse.GetValue(force)), day, error, cancellation);
         });
         return command;
     }
 
     private static int Execute((string Path, string Place, bool Force) request, DateOnly? day, TextWriter error, CancellationToken cancellation) =>
-        ScenarioFile.Answer(request.Path, error, scenario =>
+        ScenarioFile.Answer(ScenarioReader.ReadFile(request.Path), isQuiet: false, error, scenario => ScenarioFile.NothingToRun(request.Path, scenario), _ =>
         {
-            if (ScenarioFile.NothingToRun(request.Path, scenario) is { } nothing)
-            {
-                error.WriteLine($"endurance: {nothing}");
-                return ExitCode.Usage;
-            }
-
-            try
-            {
-                var facts = ReportFacts.Of(request.Path, day, cancellation);
-                Write(request.Place, ReviewPage.Write(facts), request.Force, cancellation);
-                error.WriteLine($"wrote {request.Place}");
-                return ScenarioFile.ExitOf(facts.Cases, error);
-            }
-            catch (Exception exception) when (exception is OutputException or UnsolvedNetworkException)
-            {
-                error.WriteLine($"endurance: {exception.Message}");
-                return ExitCode.Usage;
-            }
+            var facts = ReportFacts.Of(request.Path, day, cancellation);
+            Write(request.Place, ReviewPage.Write(facts), request.Force, cancellation);
+            error.WriteLine($"wrote {request.Place}");
+            return ScenarioFile.ExitOf(facts.Cases, error);
         });
 
     private static void Write(string place, string page, bool force, CancellationToken cancellation)

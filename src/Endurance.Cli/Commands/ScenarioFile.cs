@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using Endurance.Cli.Output;
 using Endurance.Scenarios;
 using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
@@ -19,17 +20,32 @@ internal static class ScenarioFile
     }
 
     /// <summary>Reads a scenario, tells what is wrong with it, and answers from it when it can be used.</summary>
-    public static int Answer(string path, TextWriter error, Func<Scenario, int> answer)
+    public static int Answer(string path, TextWriter error, Func<Scenario, int> answer) =>
+        Answer(ScenarioReader.ReadFile(path), isQuiet: false, error, _ => null, answer);
+
+    /// <summary>Tells what is wrong with a scenario that was read, or with what is asked of it, and answers from it when it can.</summary>
+    /// <param name="read">The scenario, or why there is none.</param>
+    /// <param name="isQuiet">Leaves out the warnings of a scenario that can be used.</param>
+    /// <param name="error">Takes what is wrong.</param>
+    /// <param name="refusal">Why the request cannot be answered from this scenario; <see langword="null"/> when it can.</param>
+    /// <param name="answer">Does the work, writes the result and returns the exit code.</param>
+    public static int Answer(ScenarioReadResult read, bool isQuiet, TextWriter error, Func<Scenario, string?> refusal, Func<Scenario, int> answer)
     {
-        var read = ScenarioReader.ReadFile(path);
-        WriteDiagnostics(read.Diagnostics, error);
+        if (read.Scenario is null || !isQuiet)
+            WriteDiagnostics(read.Diagnostics, error);
         if (read.Scenario is not { } scenario)
             return ExitCode.Usage;
+        if (refusal(scenario) is { } reason)
+        {
+            error.WriteLine($"endurance: {reason}");
+            return ExitCode.Usage;
+        }
+
         try
         {
             return answer(scenario);
         }
-        catch (ChatteringException exception)
+        catch (Exception exception) when (exception is ChatteringException or OutputException)
         {
             error.WriteLine($"endurance: {exception.Message}");
             return ExitCode.Usage;

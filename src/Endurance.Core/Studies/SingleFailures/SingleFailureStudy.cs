@@ -34,6 +34,10 @@ public static class SingleFailureStudy
         return [.. rows];
     }
 
+    /// <summary>Rows that single failures of a scenario have.</summary>
+    internal static int CountRows(Scenario scenario) =>
+        PartFailures.Of(scenario).Sum(failure => scenario.FailureCases.Append(new FailureCase { Name = OnItsOwn }).Count(one => Fits(failure, one)));
+
     private static bool Fits(PartFailure failure, FailureCase one) =>
         failure.Case is null || string.Equals(failure.Case, one.Name, StringComparison.Ordinal);
 
