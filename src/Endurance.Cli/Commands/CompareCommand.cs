@@ -39,12 +39,14 @@ internal static class CompareCommand
 
         try
         {
-            var results = LayoutComparisonStudy.Run(layouts, new SimulationOptions().Tolerance, cancellation);
+            ImmutableArray<LayoutResult> results;
+            using (var progress = new StudyProgress(screen.ShowsProgress ? error : null))
+                results = LayoutComparisonStudy.Run(layouts, new SimulationOptions().Tolerance, progress.Report, cancellation);
             if (request.OutputFolder is { } folder)
                 OutputFolder.Write(folder, Files(results, request.Case ?? cases[0]), request.IsForced, cancellation);
             ResultFormat.Write(
                 request.Format, () => LayoutJson.Write(results), () => LayoutCsv.Write(results), () => LayoutReport.Describe(results), screen, output);
-            return results.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
+            return ScenarioFile.ExitOf(results.SelectMany(layout => layout.Cases).Select(one => one.Result), error);
         }
         catch (Exception exception) when (exception is ChatteringException or OutputException)
         {

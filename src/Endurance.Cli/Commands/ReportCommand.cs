@@ -2,8 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Endurance.Cli.Output;
 using Endurance.Reports.Html;
-using Endurance.Simulation;
-using Endurance.Studies.FailureCases;
+using Endurance.Yaml;
 
 namespace Endurance.Cli.Commands;
 
@@ -20,17 +19,16 @@ internal static class ReportCommand
         var date = new Option<string?>("--date") { Description = "The day that the page carries, such as 2026-05-02; otherwise it says that none was given.", HelpName = "YYYY-MM-DD" };
         var force = new Option<bool>("--force") { Description = "Replace what the program did not write there before." };
         var command = new Command("report", "Writes one self-contained HTML page for a reviewer.") { file, overlays, place, date, force };
-        command.SetAction((parse, cancellation) =>
+        command.Answers((parse, _, error, cancellation) =>
         {
-            var error = parse.InvocationConfiguration.Error;
             if (!TryDate(parse.GetValue(date), out var day))
             {
                 error.WriteLine($"endurance: --date: '{parse.GetValue(date)}' is not a day such as 2026-05-02.");
-                return Task.FromResult(ExitCode.Usage);
+                return ExitCode.Usage;
             }
 
             var request = (Path: parse.GetRequiredValue(file), Overlays: parse.GetValue(overlays) ?? [], Place: parse.GetRequiredValue(place), Force: parse.GetValue(force));
-            return Task.FromResult(Execute(request, day, error, cancellation));
+            return Execute(request, day, error, cancellation);
         });
         return command;
     }
@@ -38,24 +36,16 @@ internal static class ReportCommand
     private static int Execute((string Path, string[] Overlays, string Place, bool Force) request, DateOnly? day, TextWriter error, CancellationToken cancellation) =>
         ScenarioFile.Answer(request.Path, request.Overlays, error, _ =>
         {
-            try
-            {
-                var source = ReportSource.Read(request.Path, Bytes(request.Path), [.. request.Overlays.Select(overlay => (overlay, Bytes(overlay)))]);
-                ScenarioFile.WriteDiagnostics([.. source.Diagnostics.Where(told => told.Layout is not null)], error);
-                if (source.Refusal is { } refusal)
-                    error.WriteLine($"endurance: {refusal}");
-                if (source.Scenario is null)
-                    return ExitCode.Usage;
-                var facts = ReportFacts.Of(source, day, cancellation);
-                Write(request.Place, ReviewPage.Write(facts), request.Force, cancellation);
-                error.WriteLine($"wrote {request.Place}");
-                return facts.Cases.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
-            }
-            catch (Exception exception) when (exception is OutputException or UnsolvedNetworkException)
-            {
-                error.WriteLine($"endurance: {exception.Message}");
+            var source = ReportSource.Read(request.Path, Bytes(request.Path), [.. request.Overlays.Select(overlay => (overlay, Bytes(overlay)))]);
+            ScenarioFile.WriteDiagnostics([.. source.Diagnostics.Where(told => told.Layout is not null)], error);
+            if (source.Refusal is { } refusal)
+                error.WriteLine($"endurance: {refusal}");
+            if (source.Scenario is null)
                 return ExitCode.Usage;
-            }
+            var facts = ReportFacts.Of(source, day, cancellation);
+            Write(request.Place, ReviewPage.Write(facts), request.Force, cancellation);
+            error.WriteLine($"wrote {request.Place}");
+            return ScenarioFile.ExitOf(facts.Cases, error);
         });
 
     private static byte[] Bytes(string path)

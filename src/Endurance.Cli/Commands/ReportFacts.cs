@@ -43,7 +43,7 @@ internal static class ReportFacts
             Wiring = WiringStudy.Run(scenario, new WiringOptions(), cancellation),
             SingleFailures = SingleFailureStudy.Run(scenario, new SingleFailureOptions(), cancellation),
             Batteries = [.. scenario.Batteries.Select(battery => BatteryCurveStudy.Run(scenario, battery, new BatteryCurveOptions(), cancellation))],
-            Layouts = LayoutComparisonStudy.Run(source.Layouts, new SimulationOptions().Tolerance, cancellation),
+            Layouts = LayoutComparisonStudy.Run(source.Layouts, new SimulationOptions().Tolerance, cancellation: cancellation),
             Margins = scenario.Requirements.IsEmpty ? [] : Margins(scenario, cancellation),
         };
     }
