@@ -78,6 +78,7 @@ internal static class CommandLine
             ExplainCommand.Create(screen),
             FitCommand.Create(screen),
             TestcardCommand.Create(),
+            SchemaCommand.Create(),
         };
 
         // The host of a test, or a renamed launcher, would show its own name.

@@ -209,6 +209,12 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
               endurance new mine.yaml --force
                   The same, in place of a file that is already there.
             """,
+        "schema" => """
+            Examples:
+              endurance schema > endurance.schema.json
+                  Then the line "# yaml-language-server: $schema=endurance.schema.json" at the top of a
+                  scenario lets an editor complete its keys, show what they mean, and mark mistakes.
+            """,
         "explain" => """
             Examples:
               endurance explain warning-behind-diode

@@ -8,9 +8,9 @@ internal static class StudyKeys
 {
     public static readonly Section Tolerance = new("a tolerance",
     [
-        Text("uniform", "[low, high]"),
-        Text("triangular", "[low, likeliest, high]"),
-        Text("normal", "[mean, deviation]"),
+        Of("uniform", "[low, high]", new Row([Shapes.Text, Shapes.Text])),
+        Of("triangular", "[low, likeliest, high]", new Row([Shapes.Text, Shapes.Text, Shapes.Text])),
+        Of("normal", "[mean, deviation]", new Row([Shapes.Text, Shapes.Text])),
     ]);
 
     public static readonly Section Offer = new("a battery on offer",
