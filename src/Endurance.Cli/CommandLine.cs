@@ -79,6 +79,7 @@ internal static class CommandLine
             FitCommand.Create(screen),
             TestcardCommand.Create(),
             SchemaCommand.Create(),
+            CompletionCommand.Create(),
         };
 
         // The host of a test, or a renamed launcher, would show its own name.
