@@ -49,7 +49,7 @@ internal static class StudyExecution
         try
         {
             StudyOutput found;
-            using (var progress = new StudyProgress(screen.ShowsProgress && !request.IsQuiet ? error : null))
+            using (var progress = new StudyProgress(screen.ShowsProgress && request.ShowsProgress ? error : null))
                 found = study(scenario, progress);
             WriteFolder(request, found, error, cancellation);
             Write(request, found, screen, output);
