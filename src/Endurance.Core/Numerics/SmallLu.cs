@@ -8,7 +8,7 @@ namespace Endurance.Numerics;
 /// </remarks>
 internal static class SmallLu
 {
-    /// <summary>Overwrites the matrix by its factors; <see langword="false"/> when a pivot is not positive.</summary>
+    /// <summary>Overwrites the matrix by its factors, with the inverse of each pivot in its place; <see langword="false"/> when a pivot is not positive.</summary>
     public static bool TryFactor(Span<double> a, int n)
     {
         for (var k = 0; k < n; k++)
@@ -17,12 +17,14 @@ internal static class SmallLu
             var pivot = rowK[k];
             if (!(pivot > 0))
                 return false;
+            var inverse = 1 / pivot;
+            rowK[k] = inverse;
             for (var i = k + 1; i < n; i++)
             {
                 var rowI = a.Slice(i * n, n);
                 if (rowI[k] == 0)
                     continue;
-                var factor = rowI[k] / pivot;
+                var factor = rowI[k] * inverse;
                 rowI[k] = factor;
                 for (var j = k + 1; j < n; j++)
                     rowI[j] -= factor * rowK[j];
@@ -66,7 +68,7 @@ internal static class SmallLu
             var sum = b[i];
             for (var j = i + 1; j < n; j++)
                 sum -= row[j] * b[j];
-            b[i] = sum / row[i];
+            b[i] = sum * row[i];
         }
     }
 }

@@ -7,17 +7,34 @@ namespace Endurance.Numerics;
 /// </remarks>
 internal static class WrightOmega
 {
+    /// <summary>Argument below which the first two terms of the series are exact to rounding.</summary>
+    private const double LeastRefined = -18;
+
     public static double At(double z)
     {
-        if (z < -18)
+        if (z < LeastRefined)
         {
             var tail = Math.Exp(z);
             return tail * (1 - tail);
         }
 
+        return Refine(z, Start(z));
+    }
+
+    /// <summary>The same, started from the value at another argument where that one is near.</summary>
+    /// <param name="z">The argument.</param>
+    /// <param name="nearZ">An argument at which the value is known.</param>
+    /// <param name="nearW">That value.</param>
+    public static double At(double z, double nearZ, double nearW)
+    {
+        const double near = 0.5;
+        return z >= LeastRefined && Math.Abs(z - nearZ) <= near ? Refine(z, nearW * (1 + ((z - nearZ) / (1 + nearW)))) : At(z);
+    }
+
+    private static double Refine(double z, double w)
+    {
         // Each pass raises the relative error to its fourth power, so one started below the bound is the last.
         const double lastPass = 1e-4;
-        var w = Start(z);
         for (var i = 0; i < 4; i++)
         {
             var residual = z - w - Math.Log(w);

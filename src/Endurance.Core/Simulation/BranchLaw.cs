@@ -1,5 +1,3 @@
-using Endurance.Numerics;
-
 namespace Endurance.Simulation;
 
 /// <summary>A branch current and its slope at one voltage.</summary>
@@ -20,8 +18,8 @@ internal static class BranchLaw
     /// <remarks>i = (a/R) w(ln(Is R/a) + (v + Is R)/a) - Is with a = n k T/q and w the Wright omega function.</remarks>
     public static BranchPoint Junction(double v, JunctionState junction, double resistance, double leakage)
     {
-        var w = WrightOmega.At(junction.LogDrop + ((v + (junction.Saturation * resistance)) / junction.Emission));
-        var point = new BranchPoint((junction.Emission / resistance * w) - junction.Saturation, w / (1 + w) / resistance);
+        var w = junction.Omega(junction.LogDrop + ((v + (junction.Saturation * resistance)) * junction.InverseEmission));
+        var point = new BranchPoint((junction.CurrentScale * w) - junction.Saturation, w / ((1 + w) * resistance));
         return v < 0 && leakage > 0 ? new(point.Amperes + (leakage * v), point.Siemens + leakage) : point;
     }
 

@@ -1,3 +1,4 @@
+using Endurance.Numerics;
 using Endurance.Quantities;
 
 namespace Endurance.Simulation;
@@ -10,6 +11,8 @@ internal sealed class JunctionState
 
     private readonly CompiledFeed feed;
     private readonly double ambient;
+    private double lastArgument = double.NegativeInfinity;
+    private double lastOmega;
 
     public JunctionState(CompiledFeed feed, double ambient)
     {
@@ -24,11 +27,22 @@ internal sealed class JunctionState
     /// <summary>Amperes.</summary>
     public double Saturation { get; private set; }
 
-    /// <summary>n k T/q, volts.</summary>
-    public double Emission { get; private set; }
+    /// <summary>One over n k T/q, 1/volts.</summary>
+    public double InverseEmission { get; private set; }
+
+    /// <summary>n k T/q over all resistances of the feed, amperes.</summary>
+    public double CurrentScale { get; private set; }
 
     /// <summary>ln(Is R/a) with R all resistances of the feed and a the emission voltage.</summary>
     public double LogDrop { get; private set; }
+
+    /// <summary>Wright omega of an argument; quick where the last one was near.</summary>
+    public double Omega(double z)
+    {
+        lastOmega = WrightOmega.At(z, lastArgument, lastOmega);
+        lastArgument = z;
+        return lastOmega;
+    }
 
     public bool MovesWithHeat => feed.Junction?.HeatPath is not null;
 
@@ -50,7 +64,9 @@ internal sealed class JunctionState
         Kelvin = kelvin;
         var temperature = Temperature.FromKelvin(kelvin);
         Saturation = feed.Junction!.SaturationCurrentAt(temperature).Amperes;
-        Emission = feed.Junction.EmissionVoltageAt(temperature).Volts;
-        LogDrop = Math.Log(Saturation * feed.SeriesResistance / Emission);
+        var emission = feed.Junction.EmissionVoltageAt(temperature).Volts;
+        InverseEmission = 1 / emission;
+        CurrentScale = emission / feed.SeriesResistance;
+        LogDrop = Math.Log(Saturation / CurrentScale);
     }
 }

@@ -13,13 +13,13 @@ internal sealed class NetworkEquations
     private readonly int n;
     private readonly NodalSystem nodal;
     private readonly NodeLoads loads;
-    private readonly FeedDiodes diodes;
+    private readonly FeedBranches feeds;
     private readonly Func<int, double> diodeWatts;
 
     /// <summary>Siemens of the resistor per watt of a constant-power load at share 0.</summary>
     private double siemensPerWatt;
 
-    public NetworkEquations(CompiledNetwork network, RunState run)
+    public NetworkEquations(CompiledNetwork network, RunState run, double tolerance)
     {
         this.network = network;
         this.run = run;
@@ -33,13 +33,13 @@ internal sealed class NetworkEquations
         AlternatorAmperes = new double[network.Alternators.Length];
         FeedAmperes = new double[network.Feeds.Length];
         loads = new NodeLoads(network, run);
-        loads.Sum();
         CoilAmperes = new double[network.Coils.Length];
         FieldAmperes = new double[network.Fields.Length];
         ChargerAmperes = new double[network.Chargers.Length];
         ChargerWatts = new double[network.Chargers.Length];
-        diodes = new FeedDiodes(network, run);
+        feeds = new FeedBranches(network, run, tolerance);
         diodeWatts = DiodeWatts;
+        TakeState();
     }
 
     public double[] Volts { get; }
@@ -73,6 +73,9 @@ internal sealed class NetworkEquations
     /// <summary>At the input; follows the output by <see cref="MoveChargers"/>.</summary>
     public double[] ChargerWatts { get; }
 
+    /// <summary>Watts into loads, coils and fields.</summary>
+    public double DrawnWatts { get; private set; }
+
     /// <summary>Some constant-power load is at a voltage at which its own conductors cannot carry its power.</summary>
     public bool IsBeyondAnEnd { get; private set; }
 
@@ -98,8 +101,13 @@ internal sealed class NetworkEquations
             Volts[i] = run.Energised[i] && i < network.FirstGround ? high : 0;
     }
 
-    /// <summary>Adds the loads up again after the discrete state has changed.</summary>
-    public void SumLoads() => loads.Sum();
+    /// <summary>Works out again which branches there are, after the discrete state has changed.</summary>
+    public void TakeState()
+    {
+        loads.Sum();
+        feeds.TakeState();
+        Array.Clear(FeedAmperes);
+    }
 
     /// <summary>Amperes of a load at the present voltages; zero when it does not draw.</summary>
     public double LoadAmperes(int load) => run.LoadDraws(load) && run.Energised[network.Loads[load].Node]
@@ -108,9 +116,8 @@ internal sealed class NetworkEquations
 
     /// <summary>Volts between a load's supply and its ground.</summary>
     public double LoadVolts(int load) => VoltsAcross(network.Loads[load]);
-
     /// <summary>Junction temperature of a feed's diode, kelvin.</summary>
-    public double JunctionKelvin(int feed) => diodes.Kelvin(feed);
+    public double JunctionKelvin(int feed) => feeds.Kelvin(feed);
 
     /// <summary>Heat in a feed's diode, watts.</summary>
     public double DiodeWatts(int feed)
@@ -141,13 +148,13 @@ internal sealed class NetworkEquations
     }
 
     /// <summary>Whether any junction follows its own heat.</summary>
-    public bool HasHeatPaths => diodes.AnyMoves;
+    public bool HasHeatPaths => feeds.AnyMoves;
 
     /// <summary>Takes guesses of the junction temperatures that follow their heat, kelvin by feed, to start from.</summary>
-    public void StartJunctions(ReadOnlySpan<double> kelvin) => diodes.Start(kelvin);
+    public void StartJunctions(ReadOnlySpan<double> kelvin) => feeds.Start(kelvin);
 
     /// <summary>Sets junctions to ambient plus their heat times the heat path; <see langword="true"/> when any moved.</summary>
-    public bool MoveJunctions() => diodes.Move(diodeWatts);
+    public bool MoveJunctions() => feeds.Move(diodeWatts);
 
     /// <summary>Fills residual, Jacobian and branch currents at the present voltages.</summary>
     public void Assemble()
@@ -168,6 +175,7 @@ internal sealed class NetworkEquations
         for (var i = network.FirstGround; i < n; i++)
             nodal.Add(i, new(network.GroundSiemens[i - network.FirstGround] * Volts[i], network.GroundSiemens[i - network.FirstGround]));
         IsBeyondAnEnd = false;
+        DrawnWatts = 0;
         AddFeeds();
         AddBatteries();
         AddAlternators();
@@ -194,13 +202,10 @@ internal sealed class NetworkEquations
 
     private void AddFeeds()
     {
-        for (var i = 0; i < network.Feeds.Length; i++)
+        foreach (var i in feeds.Live)
         {
             var feed = network.Feeds[i];
-            FeedAmperes[i] = 0;
-            if (!run.Conducting[i] || !run.Energised[feed.From] || !run.Energised[feed.To])
-                continue;
-            var point = diodes.Point(i, FeedVolts(feed));
+            var point = feeds.Point(i, FeedVolts(feed));
             FeedAmperes[i] = point.Amperes;
             nodal.AddBetween(feed.From, feed.To, point);
             if (feed.Ground >= 0)
@@ -265,7 +270,9 @@ internal sealed class NetworkEquations
 
         for (var i = 0; i < network.FirstGround; i++)
         {
-            nodal.Add(i, loads.At(i, Volts[i], PowerShare, standIn));
+            var point = loads.At(i, Volts[i], PowerShare, standIn);
+            nodal.Add(i, point);
+            DrawnWatts += point.Amperes * Volts[i];
             IsBeyondAnEnd |= loads.IsBeyondTheEnd(i, Volts[i], PowerShare);
         }
 
@@ -285,6 +292,7 @@ internal sealed class NetworkEquations
             nodal.Add(load.Node, point);
         else
             nodal.AddBetween(load.Node, load.Ground, point);
+        DrawnWatts += point.Amperes * v;
         return point.Amperes;
     }
 

@@ -143,19 +143,13 @@ internal sealed class RunSystem : IDifferentialSystem
         var volts = equations.Volts;
         for (var i = 0; i < network.Alternators.Length; i++)
             rates[layout.SourceEnergy] += equations.AlternatorAmperes[i] * volts[network.Alternators[i].Node];
-        var sink = 0.0;
+        var sink = equations.DrawnWatts;
         for (var i = 0; i < network.Chargers.Length; i++)
         {
             rates[layout.SourceEnergy] += equations.ChargerAmperes[i] * volts[network.Chargers[i].To];
             sink += run.Charges(i) ? equations.ChargerWatts[i] : 0;
         }
 
-        for (var i = 0; i < network.Loads.Length; i++)
-            sink += equations.LoadAmperes(i) * equations.LoadVolts(i);
-        for (var i = 0; i < network.Coils.Length; i++)
-            sink += equations.CoilAmperes[i] * volts[network.Coils[i].Node];
-        for (var i = 0; i < network.Fields.Length; i++)
-            sink += equations.FieldAmperes[i] * (network.Fields[i] is { } field ? volts[field.Node] : 0);
         for (var i = network.FirstGround; i < network.NodeCount; i++)
             sink += volts[i] * volts[i] * network.GroundSiemens[i - network.FirstGround];
         rates[layout.SinkEnergy] += sink;

@@ -18,6 +18,9 @@ internal sealed class SimulationRun
     /// <summary>Seconds; the shortest step that a near knot asks for.</summary>
     private const double ShortestKnotStep = 1;
 
+    /// <summary>Tolerance above which the pair of lower order gets there with fewer solves.</summary>
+    private const double FewStagesAbove = 3e-6;
+
     private const double Safety = 0.9;
     private const double LargestGrowth = 5;
     private const double LargestCut = 0.2;
@@ -33,7 +36,8 @@ internal sealed class SimulationRun
     private readonly RunSystem system;
     private readonly Heats heats;
     private readonly GuardSet guards;
-    private readonly DormandPrince method;
+    private readonly RungeKutta method;
+    private readonly double power;
     private readonly double longestStep;
     private readonly EventLocator locator;
     private readonly Settlement settlement;
@@ -61,12 +65,14 @@ internal sealed class SimulationRun
         clock = new RunClock(network, run, watches, horizon);
         journal = new Journal(network);
         layout = new StateLayout(network);
-        solver = new OperatingPointSolver(network, run);
+        solver = new OperatingPointSolver(network, run, options.Tolerance);
         heats = new Heats(network, solver.Equations);
         guards = new GuardSet(network, run, watches, solver, heats);
         system = new RunSystem(network, run, layout, solver, guards);
-        method = new DormandPrince(layout.Size, layout.Scales);
-        longestStep = DormandPrince.StableStep * network.Batteries.Select(battery => battery.ShortestTime).DefaultIfEmpty(double.PositiveInfinity).Min();
+        var pair = options.Tolerance < FewStagesAbove ? RungeKuttaPair.DormandPrince : RungeKuttaPair.BogackiShampine;
+        method = new RungeKutta(pair, layout.Size, layout.Scales);
+        power = -1.0 / pair.Order;
+        longestStep = pair.StableStep * network.Batteries.Select(battery => battery.ShortestTime).DefaultIfEmpty(double.PositiveInfinity).Min();
         locator = new EventLocator(method, system, guards, heats, layout.Size);
         settlement = new Settlement(network, run, system, solver, guards, heats, watches, journal);
         recorder = new Recorder(network, run, solver, layout, watches, journal);
@@ -107,7 +113,7 @@ internal sealed class SimulationRun
         }
 
         accepted++;
-        var grown = h * Math.Clamp(Safety * Math.Pow(Math.Max(error, 1e-10), -0.2), LargestCut, LargestGrowth);
+        var grown = h * Math.Clamp(Safety * Math.Pow(Math.Max(error, 1e-10), power), LargestCut, LargestGrowth);
         suggested = h < suggested ? Math.Max(suggested, grown) : grown;
         if (heats.EndStep(h))
             system.StagesDue |= 1;
@@ -175,7 +181,7 @@ internal sealed class SimulationRun
         rejected++;
         if (double.IsFinite(error))
         {
-            suggested = h * Math.Max(LargestCut, Safety * Math.Pow(error, -0.2));
+            suggested = h * Math.Max(LargestCut, Safety * Math.Pow(error, power));
             return;
         }
 

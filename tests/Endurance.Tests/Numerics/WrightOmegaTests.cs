@@ -40,6 +40,18 @@ public sealed class WrightOmegaTests
     [InlineData(-1.1362943611198906, 0.25)] // 0.25 + ln 0.25 = 0.25 - 2 ln 2
     public void At_KnownArgument_GivesKnownValue(double z, double expected) => Assert.Equal(expected, WrightOmega.At(z), 1e-15 * (1 + expected));
 
+    [Theory]
+    [MemberData(nameof(Arguments))]
+    public void At_StartedFromANeighbour_GivesTheSame(double z)
+    {
+        foreach (var away in new[] { -100, -0.5, -0.3, 1e-6, 0.4, 0.5, 3 })
+        {
+            var started = WrightOmega.At(z, z + away, WrightOmega.At(z + away));
+
+            Assert.Equal(WrightOmega.At(z), started, 2e-14 * (WrightOmega.At(z) * (1 + (Math.Abs(z) / (1 + WrightOmega.At(z))))));
+        }
+    }
+
     [Fact]
     public void At_FarBelow_GivesTheExponential()
     {

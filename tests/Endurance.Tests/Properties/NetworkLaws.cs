@@ -15,7 +15,7 @@ public sealed class NetworkLaws
         var scenario = drawn.Scenario;
         var network = NetworkCompiler.Compile(scenario);
         var state = new RunState(network, scenario);
-        var solver = new OperatingPointSolver(network, state);
+        var solver = new OperatingPointSolver(network, state, 1e-8);
         var equations = solver.Equations;
         for (var i = 0; i < network.Batteries.Length; i++)
         {

@@ -113,7 +113,7 @@ public sealed class OperatingPointAgreementTests
     private static OperatingPointSolver SolverOf(Scenario scenario)
     {
         var network = NetworkCompiler.Compile(scenario);
-        var solver = new OperatingPointSolver(network, new RunState(network, scenario));
+        var solver = new OperatingPointSolver(network, new RunState(network, scenario), 1e-8);
         for (var i = 0; i < network.Batteries.Length; i++)
         {
             var battery = network.Batteries[i];

@@ -8,7 +8,7 @@ internal sealed class EventLocator
     /// <summary>Seconds within which an event is located.</summary>
     private const double TimeTolerance = 1e-4;
 
-    private readonly DormandPrince method;
+    private readonly RungeKutta method;
     private readonly RunSystem system;
     private readonly GuardSet guards;
     private readonly Heats heats;
@@ -17,7 +17,7 @@ internal sealed class EventLocator
     private readonly double[] startValues;
     private readonly double[] endValues;
 
-    public EventLocator(DormandPrince method, RunSystem system, GuardSet guards, Heats heats, int stateSize)
+    public EventLocator(RungeKutta method, RunSystem system, GuardSet guards, Heats heats, int stateSize)
     {
         this.heats = heats;
         this.method = method;
@@ -63,10 +63,10 @@ internal sealed class EventLocator
     /// <summary>First stage, or the end, of the step where a guard is due; fills the values there.</summary>
     private double FirstDueEnd(int stagesDue)
     {
-        for (var s = 1; s < DormandPrince.StageNodes.Length - 1; s++)
+        for (var s = 1; s < method.StageNodes.Length - 1; s++)
         {
-            if ((stagesDue & (1 << s)) != 0 && DueAt(DormandPrince.StageNodes[s]))
-                return DormandPrince.StageNodes[s];
+            if ((stagesDue & (1 << s)) != 0 && DueAt(method.StageNodes[s]))
+                return method.StageNodes[s];
         }
 
         return DueAt(1) ? 1 : double.NaN;

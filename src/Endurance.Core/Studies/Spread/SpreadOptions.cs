@@ -10,8 +10,8 @@ public sealed record SpreadOptions
 
     public int Seed { get; init; } = 1;
 
-    /// <summary>Coarser than one run's: its error, under 0.01 min, is far below what any tolerance does.</summary>
-    public SimulationOptions Simulation { get; init; } = new() { Tolerance = 1e-5, EndsWhenDecided = true };
+    /// <summary>Coarser than one run's: its error, near 0.01 min, is far below what any tolerance does.</summary>
+    public SimulationOptions Simulation { get; init; } = new() { Tolerance = 1e-4, EndsWhenDecided = true };
 
     /// <summary>Called now and then with the number of scenarios done and of all, from any thread.</summary>
     public Action<int, int>? Progress { get; init; }

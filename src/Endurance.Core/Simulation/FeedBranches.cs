@@ -1,25 +1,46 @@
 namespace Endurance.Simulation;
 
 /// <summary>The current laws of all feeds, with the junction temperatures of their diodes.</summary>
-internal sealed class FeedDiodes
+internal sealed class FeedBranches
 {
-    /// <summary>Kelvin within which a junction counts as settled; far below the 0.01 K that matters, so that rates stay smooth.</summary>
-    private const double JunctionTolerance = 1e-3;
+    /// <summary>Kelvin within which a junction counts as settled: so little that rates stay smooth at the run's tolerance.</summary>
+    private const double FinestJunction = 1e-3;
+    private const double CoarsestJunction = 0.03;
+    private const double JunctionPerTolerance = 300;
 
     private readonly CompiledNetwork network;
     private readonly RunState run;
     private readonly JunctionState[] junctions;
+    private readonly double settled;
+    private readonly int[] live;
+    private int liveCount;
 
-    public FeedDiodes(CompiledNetwork network, RunState run)
+    public FeedBranches(CompiledNetwork network, RunState run, double tolerance)
     {
         this.network = network;
         this.run = run;
         junctions = [.. network.Feeds.Select(feed => new JunctionState(feed, network.Ambient))];
+        settled = Math.Clamp(JunctionPerTolerance * tolerance, FinestJunction, CoarsestJunction);
+        live = new int[network.Feeds.Length];
         AnyMoves = junctions.Any(junction => junction.MovesWithHeat);
     }
 
     /// <summary>Whether any junction follows its own heat.</summary>
     public bool AnyMoves { get; }
+
+    /// <summary>The feeds that conduct between buses that a source reaches.</summary>
+    public ReadOnlySpan<int> Live => live.AsSpan(0, liveCount);
+
+    /// <summary>Works out <see cref="Live"/> after the discrete state has changed.</summary>
+    public void TakeState()
+    {
+        liveCount = 0;
+        for (var i = 0; i < network.Feeds.Length; i++)
+        {
+            if (run.Conducting[i] && run.Energised[network.Feeds[i].From] && run.Energised[network.Feeds[i].To])
+                live[liveCount++] = i;
+        }
+    }
 
     /// <summary>Takes guesses, kelvin by feed, for the junctions that follow their heat.</summary>
     public void Start(ReadOnlySpan<double> kelvin)
@@ -44,7 +65,7 @@ internal sealed class FeedDiodes
         for (var i = 0; i < junctions.Length; i++)
         {
             if (junctions[i].MovesWithHeat)
-                moved |= junctions[i].MoveTo(watts(i), JunctionTolerance);
+                moved |= junctions[i].MoveTo(watts(i), settled);
         }
 
         return moved;
