@@ -51,13 +51,9 @@ public sealed partial class HelpExampleTests : IDisposable
             return "20";
         var shipped = Path.Combine(Root(), "scenarios", word);
         if (File.Exists(shipped))
-            return word is "floatplane.yaml" ? WithTolerances(shipped) : shipped;
+            return shipped;
         return word.StartsWith("out/", StringComparison.Ordinal) || word.EndsWith(".html", StringComparison.Ordinal) || word is "mine.yaml" ? _folder[Path.GetFileName(word)] : word;
     }
-
-    /// <summary>The spread of minutes needs tolerances, which no shipped scenario has.</summary>
-    private string WithTolerances(string shipped) =>
-        _folder.Write("floatplane.yaml", File.ReadAllText(shipped) + "\ntolerances:\n  ship_battery.health: {uniform: [80 %, 90 %]}\n");
 
     private static string Root([CallerFilePath] string path = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(path)!, "..", ".."));
 

@@ -61,7 +61,7 @@ public class ScenarioSchemaTests
     [InlineData("failure_cases:", "layouts: {other: {layouts: {}}}\nfailure_cases:")]
     [InlineData("failure_cases:", "layouts: {other: {landing: {lasts: 10}}}\nfailure_cases:")]
     [InlineData("failure_cases:", "layouts: {other: {loads: {lamp: {bus: main_bus, inputs: [{bus: main_bus, diode: null}]}}}}\nfailure_cases:")]
-    [InlineData("batteries:", "tolerances: {ship_battery.health: {triangular: [70 %, 80 %]}}\nbatteries:")]
+    [InlineData("[75 %, 85 %, 92 %]", "[75 %, 85 %]")]
     [InlineData("batteries:", "selectors: {source: {positions: [master], at: on}}\nbatteries:")]
     public void Change_ForTheWorse_IsRefused(string sound, string faulty)
     {
