@@ -79,6 +79,7 @@ internal static class CommandLine
             ExplainCommand.Create(screen),
             FitCommand.Create(screen),
             TestcardCommand.Create(),
+            ReconcileCommand.Create(screen),
             SchemaCommand.Create(),
             CompletionCommand.Create(),
         };

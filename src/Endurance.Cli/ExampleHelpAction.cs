@@ -124,6 +124,25 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
               2  the scenario, the command line or the folder is wrong
               3  the program itself failed
             """,
+        "reconcile" => """
+            Examples:
+              endurance reconcile floatplane.yaml testcard.csv
+                  Readings beside predictions, likely causes, and the minutes before and after.
+              endurance reconcile floatplane.yaml testcard.csv --date 2026-05-02 --out out/measured
+                  The same in a folder, with measured.yaml to lay over the scenario.
+              endurance run floatplane.yaml --overlay out/measured/measured.yaml
+                  The scenario with the measured loads, in any command.
+
+            Numbers stand with or without their unit, with a decimal point or a decimal comma; commas,
+            semicolons or tabs separate; rows in any order; an empty cell was not measured. A column
+            headed date gives rows their own day.
+
+            Exit codes:
+              0  with the measured loads every requirement is met, or there is none
+              1  some requirement is not met
+              2  the scenario, the card, the command line or the folder is wrong; nothing is written
+              3  the program itself failed
+            """,
         "battery" => """
             Examples:
               endurance battery floatplane.yaml

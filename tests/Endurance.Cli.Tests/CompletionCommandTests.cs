@@ -39,7 +39,7 @@ public sealed partial class CompletionCommandTests : IDisposable
     }
 
     [ShellTheory("bash")]
-    [InlineData("run report", "r")]
+    [InlineData("run", "ru")]
     [InlineData("--format --force", "run", "--fo")]
     [InlineData("table json csv markdown", "run", "--format", "")]
     [InlineData("json", "run", "--format", "=", "j")]

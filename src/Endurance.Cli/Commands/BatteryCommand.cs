@@ -26,7 +26,7 @@ internal static class BatteryCommand
 
     private static int Execute(BatteryRequest request, TextWriter output, TextWriter error, Screen screen, CancellationToken cancellation)
     {
-        var read = ScenarioReader.ReadFile(request.File);
+        var read = ScenarioReader.ReadFile(request.File, overlays: request.Overlays);
         ScenarioFile.WriteDiagnostics(read.Diagnostics, error);
         if (read.Scenario is not { } scenario)
             return ExitCode.Usage;

@@ -60,12 +60,12 @@ internal static class CompareCommand
         var isGood = true;
         foreach (var file in request.Files)
         {
-            var drawn = ScenarioReader.ReadFile(file);
+            var drawn = ScenarioReader.ReadFile(file, overlays: request.Overlays);
             ScenarioFile.WriteDiagnostics(drawn.Diagnostics, error);
             isGood &= Add(drawn, file, request.Files.Count > 1 ? file : AsDrawn);
             foreach (var name in drawn.Layouts)
             {
-                var laid = ScenarioReader.ReadFile(file, name);
+                var laid = ScenarioReader.ReadFile(file, name, request.Overlays);
                 ScenarioFile.WriteDiagnostics([.. laid.Diagnostics.Where(told => told.Layout is not null)], error);
                 isGood &= Add(laid, file, request.Files.Count > 1 ? $"{file}: {name}" : name);
             }

@@ -19,6 +19,8 @@ internal sealed class CompareOptions
         CustomParser = Word.For("--case"),
     };
 
+    private readonly Option<string[]> _overlays = ScenarioFile.Overlays();
+
     private readonly Option<string> _format = ResultFormat.Option();
 
     private readonly Option<string?> _out = new("--out")
@@ -33,7 +35,7 @@ internal sealed class CompareOptions
     public void AddTo(Command command)
     {
         command.Add(_files);
-        Option[] options = [_case, _format, _out, _force];
+        Option[] options = [_case, _overlays, _format, _out, _force];
         foreach (var option in options)
             command.Add(option);
     }
@@ -41,6 +43,7 @@ internal sealed class CompareOptions
     public CompareRequest Read(ParseResult parse) => new()
     {
         Files = parse.GetRequiredValue(_files),
+        Overlays = parse.GetValue(_overlays) ?? [],
         Case = parse.GetValue(_case),
         Format = parse.GetValue(_format) ?? ResultFormat.Table,
         OutputFolder = parse.GetValue(_out),

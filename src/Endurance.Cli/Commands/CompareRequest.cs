@@ -5,6 +5,9 @@ internal sealed record CompareRequest
 {
     public required IReadOnlyList<string> Files { get; init; }
 
+    /// <summary>Files to lay over each scenario and each of its layouts, in order.</summary>
+    public required IReadOnlyList<string> Overlays { get; init; }
+
     /// <summary>Failure case of the picture; <see langword="null"/>: the first.</summary>
     public required string? Case { get; init; }
 

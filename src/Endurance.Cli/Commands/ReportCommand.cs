@@ -15,10 +15,11 @@ internal static class ReportCommand
     public static Command Create()
     {
         var file = ScenarioFile.Argument();
+        var overlays = ScenarioFile.Overlays();
         var place = new Option<string>("--out") { Description = "The page to write, such as mine.html, or a folder for report.html.", Required = true, HelpName = "FILE.html|FOLDER" };
         var date = new Option<string?>("--date") { Description = "The day that the page carries, such as 2026-05-02; otherwise it says that none was given.", HelpName = "YYYY-MM-DD" };
         var force = new Option<bool>("--force") { Description = "Replace what the program did not write there before." };
-        var command = new Command("report", "Writes one self-contained HTML page for a reviewer.") { file, place, date, force };
+        var command = new Command("report", "Writes one self-contained HTML page for a reviewer.") { file, overlays, place, date, force };
         command.SetAction((parse, cancellation) =>
         {
             var error = parse.InvocationConfiguration.Error;
@@ -28,14 +29,14 @@ internal static class ReportCommand
                 return Task.FromResult(ExitCode.Usage);
             }
 
-            var request = (Path: parse.GetRequiredValue(file), Place: parse.GetRequiredValue(place), Force: parse.GetValue(force));
+            var request = (Path: parse.GetRequiredValue(file), Overlays: parse.GetValue(overlays) ?? [], Place: parse.GetRequiredValue(place), Force: parse.GetValue(force));
             return Task.FromResult(Execute(request, day, error, cancellation));
         });
         return command;
     }
 
-    private static int Execute((string Path, string Place, bool Force) request, DateOnly? day, TextWriter error, CancellationToken cancellation) =>
-        ScenarioFile.Answer(request.Path, error, scenario =>
+    private static int Execute((string Path, string[] Overlays, string Place, bool Force) request, DateOnly? day, TextWriter error, CancellationToken cancellation) =>
+        ScenarioFile.Answer(request.Path, request.Overlays, error, scenario =>
         {
             if (ScenarioFile.NothingToRun(request.Path, scenario) is { } nothing)
             {
@@ -45,7 +46,7 @@ internal static class ReportCommand
 
             try
             {
-                var facts = ReportFacts.Of(request.Path, day, cancellation);
+                var facts = ReportFacts.Of(request.Path, request.Overlays, day, cancellation);
                 Write(request.Place, ReviewPage.Write(facts), request.Force, cancellation);
                 error.WriteLine($"wrote {request.Place}");
                 return facts.Cases.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met;

@@ -26,18 +26,18 @@ internal static class ReportFacts
     private static readonly SimulationOptions Coarse = new() { Tolerance = 1e-6 };
 
     /// <exception cref="OutputException">The file cannot be read any more, or has changed.</exception>
-    public static ReviewFacts Of(string path, DateOnly? day, CancellationToken cancellation)
+    public static ReviewFacts Of(string path, IReadOnlyList<string> overlays, DateOnly? day, CancellationToken cancellation)
     {
-        var bytes = Bytes(path);
-        var text = Encoding.UTF8.GetString(bytes);
-        var scenario = ScenarioReader.ReadText(path, text).Scenario ?? throw new OutputException($"{path} changed while it was read");
+        var file = Read(path);
+        ImmutableArray<ReviewFile> above = [.. overlays.Select(Read)];
+        var scenario = ScenarioReader.ReadText(path, file.Text, overlays: [.. overlays.Zip(above, (named, overlay) => new OverlayText(named, overlay.Text))]).Scenario
+            ?? throw new OutputException($"{path} changed while it was read");
         var interval = Math.Max(SampleSeconds, scenario.Horizon.Seconds / MostSamples);
         return new ReviewFacts
         {
             Scenario = scenario,
-            FileName = Path.GetFileName(path),
-            FileText = text.TrimStart('\uFEFF'),
-            FileHash = Convert.ToHexStringLower(SHA256.HashData(bytes)),
+            File = file,
+            Overlays = above,
             Version = VersionAction.Version,
             Date = day,
             Cases = FailureCaseStudy.Run(scenario, scenario.FailureCases, new SimulationOptions { SampleInterval = Duration.FromSeconds(interval) }, cancellation),
@@ -49,11 +49,12 @@ internal static class ReportFacts
         };
     }
 
-    private static byte[] Bytes(string path)
+    private static ReviewFile Read(string path)
     {
         try
         {
-            return File.ReadAllBytes(path);
+            var bytes = File.ReadAllBytes(path);
+            return new ReviewFile(Path.GetFileName(path), Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF'), Convert.ToHexStringLower(SHA256.HashData(bytes)));
         }
         catch (Exception exception) when (OutputException.IsDisk(exception))
         {

@@ -27,7 +27,7 @@ internal static class RunCommand
 
     private static int Execute(RunRequest request, TextWriter output, TextWriter error, Screen screen, CancellationToken cancellation)
     {
-        var read = ScenarioReader.ReadFile(request.File, request.Layout);
+        var read = ScenarioReader.ReadFile(request.File, request.Layout, request.Overlays);
         if (read.Scenario is null || !request.IsQuiet)
             ScenarioFile.WriteDiagnostics(read.Diagnostics, error);
         if (read.Scenario is not { } scenario)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using Endurance.Cli.Arguments;
 using Endurance.Scenarios;
 using Endurance.Simulation;
 using Endurance.Yaml;
@@ -11,6 +12,13 @@ internal static class ScenarioFile
 {
     public static Argument<string> Argument() => new("FILE") { Description = "The scenario, a YAML file." };
 
+    public static Option<string[]> Overlays() => new("--overlay")
+    {
+        Description = "Lay this file of changes over the scenario, such as the measured.yaml of reconcile; may be given several times, the last one on top.",
+        HelpName = "FILE",
+        CustomParser = Word.Several("--overlay"),
+    };
+
     public static void WriteDiagnostics(ImmutableArray<Diagnostic> diagnostics, TextWriter error)
     {
         if (!diagnostics.IsEmpty)
@@ -18,9 +26,9 @@ internal static class ScenarioFile
     }
 
     /// <summary>Reads a scenario, tells what is wrong with it, and answers from it when it can be used.</summary>
-    public static int Answer(string path, TextWriter error, Func<Scenario, int> answer)
+    public static int Answer(string path, IReadOnlyList<string>? overlays, TextWriter error, Func<Scenario, int> answer)
     {
-        var read = ScenarioReader.ReadFile(path);
+        var read = ScenarioReader.ReadFile(path, overlays: overlays);
         WriteDiagnostics(read.Diagnostics, error);
         if (read.Scenario is not { } scenario)
             return ExitCode.Usage;

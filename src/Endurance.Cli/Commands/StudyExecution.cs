@@ -35,7 +35,7 @@ internal static class StudyExecution
         Func<Scenario, StudyProgress, StudyOutput> study,
         CancellationToken cancellation)
     {
-        var read = ScenarioReader.ReadFile(request.File);
+        var read = ScenarioReader.ReadFile(request.File, overlays: request.Overlays);
         if (read.Scenario is null || !request.IsQuiet)
             ScenarioFile.WriteDiagnostics(read.Diagnostics, error);
         if (read.Scenario is not { } scenario)

@@ -11,15 +11,16 @@ internal static class WiringCommand
     public static Command Create(Screen screen)
     {
         var file = ScenarioFile.Argument();
+        var overlays = ScenarioFile.Overlays();
         var format = ResultFormat.Option();
         var options = new WiringCommandOptions();
-        var command = new Command("wiring", "Judges wires, breakers, fuses and switches by the tables of AC 43.13-1B.") { file };
+        var command = new Command("wiring", "Judges wires, breakers, fuses and switches by the tables of AC 43.13-1B.") { file, overlays };
         options.AddTo(command);
         command.Add(format);
         command.SetAction((parse, cancellation) =>
         {
             var writers = parse.InvocationConfiguration;
-            return Task.FromResult(ScenarioFile.Answer(parse.GetRequiredValue(file), writers.Error, scenario =>
+            return Task.FromResult(ScenarioFile.Answer(parse.GetRequiredValue(file), parse.GetValue(overlays), writers.Error, scenario =>
             {
                 if (options.Refusal(parse, scenario) is { } refusal)
                 {

@@ -13,14 +13,11 @@ public sealed record ReviewFacts
 {
     public required Scenario Scenario { get; init; }
 
-    /// <summary>Name without a folder.</summary>
-    public required string FileName { get; init; }
+    /// <summary>The scenario.</summary>
+    public required ReviewFile File { get; init; }
 
-    /// <summary>The whole file as text.</summary>
-    public required string FileText { get; init; }
-
-    /// <summary>SHA-256 of the file's bytes, lower-case hexadecimal.</summary>
-    public required string FileHash { get; init; }
+    /// <summary>Laid over it, in order.</summary>
+    public ImmutableArray<ReviewFile> Overlays { get; init; } = [];
 
     /// <summary>Of the program.</summary>
     public required string Version { get; init; }

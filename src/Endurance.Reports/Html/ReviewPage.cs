@@ -56,8 +56,14 @@ public static class ReviewPage
     {
         html.Element("p", "How long the essential electrical loads last after each failure, what goes first, and what that answer rests on.");
         html.Open("dl");
-        Term(html, "Scenario", facts.FileName);
-        Term(html, "SHA-256", facts.FileHash);
+        Term(html, "Scenario", facts.File.Name);
+        Term(html, "SHA-256", facts.File.Hash);
+        foreach (var overlay in facts.Overlays)
+        {
+            Term(html, "Overlay", overlay.Name);
+            Term(html, "SHA-256", overlay.Hash);
+        }
+
         Term(html, "Program", "Endurance " + facts.Version);
         Term(html, "Date", facts.Date is { } date ? LoadAnalysisReport.Date(date) : "not given");
         Term(html, "Simulated", $"{CellText.RoundMinutes(facts.Scenario.Horizon)} min after zero, {RoundedNumber.Short(facts.Scenario.NominalVoltage.Volts, 0)} V system");
@@ -115,7 +121,10 @@ public static class ReviewPage
 
     private static void ScenarioText(HtmlWriter html, ReviewFacts facts)
     {
-        html.Open("p").Element("code", facts.FileName).Text(", SHA-256 ").Element("code", facts.FileHash).Close("p");
-        html.Open("pre", ("tabindex", "0")).Lines(facts.FileText).Close("pre");
+        foreach (var file in facts.Overlays.Prepend(facts.File))
+        {
+            html.Open("p").Element("code", file.Name).Text(", SHA-256 ").Element("code", file.Hash).Close("p");
+            html.Open("pre", ("tabindex", "0")).Lines(file.Text).Close("pre");
+        }
     }
 }
