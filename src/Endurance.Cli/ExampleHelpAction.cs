@@ -242,6 +242,23 @@ internal sealed class ExampleHelpAction : SynchronousCommandLineAction
               endurance new mine.yaml --force
                   The same, in place of a file that is already there.
             """,
+        "completion" => """
+            Examples:
+              endurance completion bash > ~/.local/share/bash-completion/completions/endurance
+                  For bash; it takes effect in the next shell.
+              endurance completion zsh > ~/.zfunc/_endurance
+                  For zsh, where ~/.zfunc stands in fpath.
+              endurance completion fish > ~/.config/fish/completions/endurance.fish
+                  For fish.
+              endurance completion powershell >> $PROFILE
+                  For PowerShell.
+            """,
+        "schema" => """
+            Examples:
+              endurance schema > endurance.schema.json
+                  Then the line "# yaml-language-server: $schema=endurance.schema.json" at the top of a
+                  scenario lets an editor complete its keys, show what they mean, and mark mistakes.
+            """,
         "explain" => """
             Examples:
               endurance explain warning-behind-diode

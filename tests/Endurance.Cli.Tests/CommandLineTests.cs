@@ -3,7 +3,7 @@ namespace Endurance.Cli.Tests;
 public sealed class CommandLineTests
 {
     [Theory]
-    [InlineData("there is no command 'rnu'; expected run, compare, size, failures, spread, sweep, wiring, loads, report, watch, check, battery, parts, new, explain, fit, testcard, reconcile. Did you mean 'run'?", "rnu", "x.yaml")]
+    [InlineData("there is no command 'rnu'; expected run, compare, size, failures, spread, sweep, wiring, loads, report, watch, check, battery, parts, new, explain, fit, testcard, reconcile, schema, completion. Did you mean 'run'?", "rnu", "x.yaml")]
     [InlineData("'--smaple' is not known here. Did you mean '--sample'?", "run", "x.yaml", "--smaple", "30s")]
     [InlineData("--sample: '0,5' has a comma; the decimal sign is a point, as in 0.5.", "run", "x.yaml", "--sample", "0,5 s")]
     [InlineData("--sample: '30' has no unit; expected s, min or h, as in \"30 s\".", "run", "x.yaml", "--sample", "30")]
@@ -75,6 +75,8 @@ public sealed class CommandLineTests
     [InlineData("help-fit.txt", "fit", "--help")]
     [InlineData("help-testcard.txt", "testcard", "--help")]
     [InlineData("help-reconcile.txt", "reconcile", "--help")]
+    [InlineData("help-schema.txt", "schema", "--help")]
+    [InlineData("help-completion.txt", "completion", "--help")]
     public void Help_AskedFor_IsTheAgreedText(string golden, params string[] arguments)
     {
         var run = ProgramRun.InProcess(arguments);

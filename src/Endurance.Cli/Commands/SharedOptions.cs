@@ -7,12 +7,8 @@ namespace Endurance.Cli.Commands;
 internal static class SharedOptions
 {
     /// <param name="formats">The first is the default.</param>
-    public static Option<string> Format(params string[] formats) => new("--format")
-    {
-        Description = $"How the result is written: {string.Join(", ", formats)}. Default: {formats[0]}.",
-        HelpName = "FORMAT",
-        CustomParser = Choice.Of("--format", formats),
-    };
+    public static Option<string> Format(params string[] formats) =>
+        Choice.Option("--format", "FORMAT", $"How the result is written: {string.Join(", ", formats)}. Default: {formats[0]}.", formats);
 
     /// <param name="content">What is written, as in "plots (PNG, SVG)".</param>
     public static Option<string?> Folder(string content) => new("--out")

@@ -38,7 +38,7 @@ internal static class StudyExecution
             ScenarioReader.ReadFile(request.File, overlays: request.Overlays), request.IsQuiet, error, scenario => ScenarioFile.NothingToRun(request.File, scenario) ?? refusal(scenario), scenario =>
             {
                 StudyOutput found;
-                using (var progress = new StudyProgress(screen.ShowsProgress && !request.IsQuiet ? error : null))
+                using (var progress = new StudyProgress(screen.ShowsProgress && request.ShowsProgress ? error : null))
                     found = study(scenario, progress);
                 WriteFolder(request, found, error, cancellation);
                 Write(request, found, screen, output);

@@ -15,6 +15,8 @@ internal sealed class StudyOptions
 
     private readonly Option<bool> _quiet = new("--quiet") { Description = "The first table alone, no warnings and no progress." };
 
+    private readonly Option<bool> _noProgress = new("--no-progress") { Description = "No line of progress, which otherwise shows on a terminal." };
+
     private readonly Option<bool> _force = SharedOptions.Force();
 
     /// <param name="command">Gets its own options first, then the shared ones.</param>
@@ -24,7 +26,7 @@ internal sealed class StudyOptions
         command.Add(_file);
         foreach (var option in own)
             command.Add(option);
-        Option[] shared = [_overlays, _format, _out, _quiet, _force];
+        Option[] shared = [_overlays, _format, _out, _quiet, _noProgress, _force];
         foreach (var option in shared)
             command.Add(option);
     }
@@ -36,6 +38,7 @@ internal sealed class StudyOptions
         Format = parse.GetValue(_format) ?? ResultFormat.Table,
         OutputFolder = parse.GetValue(_out),
         IsQuiet = parse.GetValue(_quiet),
+        ShowsProgress = !parse.GetValue(_quiet) && !parse.GetValue(_noProgress),
         IsForced = parse.GetValue(_force),
     };
 }

@@ -16,5 +16,8 @@ internal sealed record StudyRequest
 
     public required bool IsQuiet { get; init; }
 
+    /// <summary>Where the screen can show it.</summary>
+    public required bool ShowsProgress { get; init; }
+
     public required bool IsForced { get; init; }
 }

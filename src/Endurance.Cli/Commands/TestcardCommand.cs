@@ -18,12 +18,10 @@ internal static class TestcardCommand
     {
         var file = ScenarioFile.Argument();
         var overlays = ScenarioFile.Overlays();
-        var format = new Option<string>("--format")
-        {
-            Description = $"How the card is written: {ResultFormat.Markdown}, {Html} or {ResultFormat.Csv}. Default: {ResultFormat.Markdown}; with --out all three, unless one is named.",
-            HelpName = "FORMAT",
-            CustomParser = Choice.Of("--format", ResultFormat.Markdown, Html, ResultFormat.Csv),
-        };
+        var format = Choice.Option(
+            "--format", "FORMAT",
+            $"How the card is written: {ResultFormat.Markdown}, {Html} or {ResultFormat.Csv}. Default: {ResultFormat.Markdown}; with --out all three, unless one is named.",
+            ResultFormat.Markdown, Html, ResultFormat.Csv);
         var folder = new Option<string?>("--out") { Description = "Write the card into this folder: testcard.md, testcard.html and testcard.csv.", HelpName = "FOLDER" };
         var force = new Option<bool>("--force") { Description = "Replace files in the folder that this program did not write." };
         var command = new Command("testcard", "Writes a ground test: numbered points, each with what to set, what to read, and when to stop.") { file, overlays, format, folder, force };

@@ -60,7 +60,7 @@ internal static class ToleranceBinder
 
     private static Distribution? Distribution(MappingReader reader, AdjustableQuantity quantity)
     {
-        var shapes = StudyKeys.Shapes.Where(reader.Has).ToArray();
+        var shapes = StudyKeys.Distributions.Where(reader.Has).ToArray();
         if (shapes.Length != 1)
         {
             var message = shapes.Length == 0

@@ -8,13 +8,13 @@ namespace Endurance.Yaml.Keys;
 internal static class StudyKeys
 {
     /// <summary>Keys that each say how a tolerance is spread.</summary>
-    public static readonly ImmutableArray<string> Shapes = ["uniform", "triangular", "normal"];
+    public static readonly ImmutableArray<string> Distributions = ["uniform", "triangular", "normal"];
 
     public static readonly Section Tolerance = new("a tolerance",
     [
-        Text("uniform", "[low, high]"),
-        Text("triangular", "[low, likeliest, high]"),
-        Text("normal", "[mean, deviation]"),
+        Of("uniform", "[low, high]", new Row([Shapes.Text, Shapes.Text])),
+        Of("triangular", "[low, likeliest, high]", new Row([Shapes.Text, Shapes.Text, Shapes.Text])),
+        Of("normal", "[mean, deviation]", new Row([Shapes.Text, Shapes.Text])),
         Text("group", "a name that another tolerance has too: they are low together and high together"),
     ]);
 
