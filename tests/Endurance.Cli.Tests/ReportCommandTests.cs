@@ -38,13 +38,13 @@ public sealed class ReportCommandTests : IDisposable
     }
 
     [Fact]
-    public void Front_OfTheFloatplane_TellsTheFirstLossOfADisplay()
+    public void Front_OfTheFloatplane_TellsWhenNoDisplayIsLeft()
     {
         var page = Page(Floatplane);
 
-        Assert.Contains("<th scope=\"col\" class=\"number\">first display lost (min)</th>", page, StringComparison.Ordinal);
-        Assert.DoesNotContain("first ignition lost", page, StringComparison.Ordinal);
-        Assert.Contains("First display lost looks at the loads with that word in their name: primary_display.", page, StringComparison.Ordinal);
+        Assert.Contains("<th scope=\"col\" class=\"number\">last display lost (min)</th>", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("last ignition lost", page, StringComparison.Ordinal);
+        Assert.Contains("Last display lost looks at the essential loads with that word in their name: primary_display.", page, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -11,17 +11,11 @@ internal static class FrontBlocks
 {
     private const int AfterFirstLoss = 3;
 
-    private static readonly ImmutableArray<(string Word, ReportColumn Column)> Kinds =
-    [
-        ("display", new("first display lost", "min")),
-        ("ignition", new("first ignition lost", "min")),
-    ];
-
     public static ImmutableArray<ReportBlock> Of(ReviewFacts facts) =>
     [
         new ReportParagraph(Verdict(facts.Cases)),
-        .. FailureCaseReport.Summary(facts.Scenario, facts.Cases).Select(block => block is ReportTable table ? WithKinds(table, facts) : block),
-        .. KindNote(facts.Scenario),
+        .. FailureCaseReport.Summary(facts.Scenario, facts.Cases).Select(block => block is ReportTable table ? WithRoles(table, facts) : block),
+        .. RoleNote(facts.Scenario),
         .. Loads(facts),
     ];
 
@@ -35,36 +29,32 @@ internal static class FrontBlocks
             : $"Every requirement that applies is met in every failure case.";
     }
 
-    /// <summary>The first table with the first loss of a display and of an ignition, where names tell which loads those are.</summary>
-    private static ReportTable WithKinds(ReportTable table, ReviewFacts facts)
+    /// <summary>The first table with the loss of the last display and of the last ignition, where names tell which loads those are.</summary>
+    private static ReportTable WithRoles(ReportTable table, ReviewFacts facts)
     {
-        var kinds = Kinds.Where(kind => Named(facts.Scenario, kind.Word).Length > 0).ToArray();
+        var roles = LoadRole.Of(facts.Scenario);
         return table with
         {
-            Columns = table.Columns.InsertRange(AfterFirstLoss, kinds.Select(kind => kind.Column)),
+            Columns = table.Columns.InsertRange(AfterFirstLoss, roles.Select(role => new ReportColumn($"last {role.Word} lost", "min"))),
             Rows = [.. table.Rows.Zip(facts.Cases, (row, result) => row.InsertRange(
-                AfterFirstLoss, kinds.Select(kind => (ReportCell)FirstLost(result, Named(facts.Scenario, kind.Word), facts.Scenario.Horizon))))],
+                AfterFirstLoss, roles.Select(role => (ReportCell)LastLost(result, role, facts.Scenario.Horizon))))],
         };
     }
 
-    private static IEnumerable<ReportBlock> KindNote(Scenario scenario)
+    private static IEnumerable<ReportBlock> RoleNote(Scenario scenario)
     {
-        var kinds = Kinds.Select(kind => (kind.Word, Names: Named(scenario, kind.Word))).Where(kind => kind.Names.Length > 0).ToArray();
-        if (kinds.Length > 0)
-            yield return new ReportParagraph(string.Join(" ", kinds.Select(kind => $"First {kind.Word} lost looks at the loads with that word in their name: {string.Join(", ", kind.Names)}.")));
+        var roles = LoadRole.Of(scenario);
+        if (!roles.IsEmpty)
+            yield return new ReportParagraph(string.Join(" ", roles.Select(role => $"Last {role.Word} lost looks at the essential loads with that word in their name: {string.Join(", ", role.Loads)}.")));
     }
 
-    private static string[] Named(Scenario scenario, string word) =>
-        [.. scenario.Loads.Select(load => load.Name).Where(name => name.Contains(word, StringComparison.OrdinalIgnoreCase))];
-
-    private static string FirstLost(CaseResult result, string[] names, Duration horizon)
+    /// <summary>The load that stays longest; one that was switched off, or never on, counts only where there is no other.</summary>
+    private static string LastLost(CaseResult result, LoadRole role, Duration horizon)
     {
-        var loads = result.Run.Loads.Where(load => names.Contains(load.Name, StringComparer.Ordinal)).ToArray();
-        var earliest = loads.Where(load => load.TimePowered is not null).MinBy(load => load.TimePowered!.Value.Seconds)
-            ?? Array.Find(loads, load => load.WasConnected && load.TimeShed is null)
-            ?? Array.Find(loads, load => load.WasConnected)
-            ?? loads[0];
-        return Minutes(earliest, horizon);
+        var loads = result.Run.Loads.Where(load => role.Loads.Contains(load.Name, StringComparer.Ordinal)).ToArray();
+        var used = loads.Where(load => load.WasConnected && (load.TimePowered is not null || load.TimeShed is null)).ToArray();
+        var last = Array.Find(used, load => load.TimePowered is null) ?? used.MaxBy(load => load.TimePowered!.Value.Seconds);
+        return Minutes(last ?? Array.Find(loads, load => load.WasConnected) ?? loads[0], horizon);
     }
 
     private static ImmutableArray<ReportBlock> Loads(ReviewFacts facts)

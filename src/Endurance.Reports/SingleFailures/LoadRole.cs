@@ -4,9 +4,10 @@ using Endurance.Scenarios;
 namespace Endurance.Reports;
 
 /// <summary>Essential loads that do one job, so that losing all of them is worse than the sum. Their names tell.</summary>
+/// <param name="Word">What the names contain.</param>
 /// <param name="Question">What a failure does that takes all of them.</param>
 /// <param name="Loads">At least one, in the order of the scenario.</param>
-internal sealed record LoadRole(string Question, ImmutableArray<string> Loads)
+internal sealed record LoadRole(string Word, string Question, ImmutableArray<string> Loads)
 {
     private const string Ignition = "ignition";
     private const string Display = "display";
@@ -17,8 +18,8 @@ internal sealed record LoadRole(string Question, ImmutableArray<string> Loads)
         var (ignitions, displays) = (Named(scenario, Ignition), Named(scenario, Display));
         return
         [
-            .. ignitions.IsEmpty ? Array.Empty<LoadRole>() : [new LoadRole($"takes {Every(ignitions.Length)}: {string.Join(", ", ignitions)}", ignitions)],
-            .. displays.IsEmpty ? Array.Empty<LoadRole>() : [new LoadRole($"takes the {(displays.Length == 1 ? "only" : "last")} display: {string.Join(", ", displays)}", displays)],
+            .. ignitions.IsEmpty ? Array.Empty<LoadRole>() : [new LoadRole(Ignition, $"takes {Every(ignitions.Length)}: {string.Join(", ", ignitions)}", ignitions)],
+            .. displays.IsEmpty ? Array.Empty<LoadRole>() : [new LoadRole(Display, $"takes the {(displays.Length == 1 ? "only" : "last")} display: {string.Join(", ", displays)}", displays)],
         ];
     }
 
