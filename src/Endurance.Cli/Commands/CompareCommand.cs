@@ -40,12 +40,12 @@ internal static class CompareCommand
         try
         {
             ImmutableArray<LayoutResult> results;
-            using (var progress = new StudyProgress(screen.ShowsProgress ? error : null))
+            using (var progress = new StudyProgress(screen.ShowsProgress && request.ShowsProgress ? error : null))
                 results = LayoutComparisonStudy.Run(layouts, new SimulationOptions().Tolerance, progress.Report, cancellation);
             if (request.OutputFolder is { } folder)
                 OutputFolder.Write(folder, Files(results, request.Case ?? cases[0]), request.IsForced, cancellation);
             ResultFormat.Write(
-                request.Format, () => LayoutJson.Write(results), () => LayoutCsv.Write(results), () => LayoutReport.Describe(results), screen, output);
+                request.Format, () => LayoutJson.Write(results), () => LayoutCsv.Write(results), () => request.IsQuiet ? LayoutReport.Describe(results).InBrief : LayoutReport.Describe(results), screen, output);
             return ScenarioFile.ExitOf(results.SelectMany(layout => layout.Cases).Select(one => one.Result), error);
         }
         catch (Exception exception) when (exception is ChatteringException or OutputException)
@@ -63,12 +63,14 @@ internal static class CompareCommand
         foreach (var file in request.Files)
         {
             var drawn = ScenarioReader.ReadFile(file, overlays: request.Overlays);
-            ScenarioFile.WriteDiagnostics(drawn.Diagnostics, error);
+            if (drawn.Scenario is null || !request.IsQuiet)
+                ScenarioFile.WriteDiagnostics(drawn.Diagnostics, error);
             isGood &= Add(drawn, file, request.Files.Count > 1 ? file : AsDrawn);
             foreach (var name in drawn.Layouts)
             {
                 var laid = ScenarioReader.ReadFile(file, name, request.Overlays);
-                ScenarioFile.WriteDiagnostics([.. laid.Diagnostics.Where(told => told.Layout is not null)], error);
+                if (laid.Scenario is null || !request.IsQuiet)
+                    ScenarioFile.WriteDiagnostics([.. laid.Diagnostics.Where(told => told.Layout is not null)], error);
                 isGood &= Add(laid, file, request.Files.Count > 1 ? $"{file}: {name}" : name);
             }
         }

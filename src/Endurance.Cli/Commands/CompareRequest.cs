@@ -17,5 +17,10 @@ internal sealed record CompareRequest
     /// <summary><see langword="null"/>: nothing is written to disk.</summary>
     public required string? OutputFolder { get; init; }
 
+    /// <summary>The first table alone.</summary>
+    public required bool IsQuiet { get; init; }
+
+    public required bool ShowsProgress { get; init; }
+
     public required bool IsForced { get; init; }
 }

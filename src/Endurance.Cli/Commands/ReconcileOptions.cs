@@ -8,7 +8,7 @@ internal sealed class ReconcileOptions
 {
     private readonly Argument<string> _file = ScenarioFile.Argument();
 
-    private readonly Argument<string> _card = new("MEASURED") { Description = "The filled card: testcard.csv as the testcard command wrote it for this scenario, with numbers under measured." };
+    private readonly Argument<string> _card = new("MEASURED") { Description = "The filled card: testcard.csv as the testcard command wrote it for this scenario, with numbers under measured.", CustomParser = FileWords.One };
 
     private readonly Option<string[]> _overlays = ScenarioFile.Overlays();
 

@@ -12,7 +12,7 @@ namespace Endurance.Cli.Commands;
 /// <summary>What the commands that read a scenario have in common.</summary>
 internal static class ScenarioFile
 {
-    public static Argument<string> Argument() => new("FILE") { Description = "The scenario, a YAML file." };
+    public static Argument<string> Argument() => new("FILE") { Description = "The scenario, a YAML file.", CustomParser = FileWords.One };
 
     public static Option<string[]> Overlays() => new("--overlay")
     {

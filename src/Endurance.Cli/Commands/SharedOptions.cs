@@ -19,4 +19,8 @@ internal static class SharedOptions
     };
 
     public static Option<bool> Force() => new("--force") { Description = "Replace files in the folder that this program did not write." };
+
+    public static Option<bool> Quiet() => new("--quiet") { Description = "The first table alone, no warnings and no progress." };
+
+    public static Option<bool> NoProgress() => new("--no-progress") { Description = "No line of progress, which otherwise shows on a terminal." };
 }

@@ -13,9 +13,9 @@ internal sealed class StudyOptions
 
     private readonly Option<string?> _out = SharedOptions.Folder("the plots (PNG, SVG) and result.json");
 
-    private readonly Option<bool> _quiet = new("--quiet") { Description = "The first table alone, no warnings and no progress." };
+    private readonly Option<bool> _quiet = SharedOptions.Quiet();
 
-    private readonly Option<bool> _noProgress = new("--no-progress") { Description = "No line of progress, which otherwise shows on a terminal." };
+    private readonly Option<bool> _noProgress = SharedOptions.NoProgress();
 
     private readonly Option<bool> _force = SharedOptions.Force();
 
