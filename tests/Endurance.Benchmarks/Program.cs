@@ -9,6 +9,9 @@ switch (args)
     case ["compare"]:
         Comparison.Print(Console.Out);
         break;
+    case ["growth"]:
+        Growth.Print(Console.Out);
+        break;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(ReferenceNetworkBenchmarks).Assembly).Run(args);
         break;
