@@ -29,7 +29,6 @@ internal sealed class OperatingPointSolver
     private const double SmallestPowerStep = 1e-7;
 
     private readonly CompiledNetwork network;
-    private readonly Elimination elimination;
     private readonly NetworkEquations equations;
     private readonly CollapseProbe collapse;
     private readonly int n;
@@ -51,7 +50,6 @@ internal sealed class OperatingPointSolver
         absoluteResidual = Math.Max(LeastResidual, ResidualPerTolerance * tolerance);
         this.network = network;
         n = network.NodeCount;
-        elimination = network.Elimination;
         equations = new NetworkEquations(network, run, tolerance);
         step = new double[n];
         factors = new double[n * n];
@@ -176,7 +174,7 @@ internal sealed class OperatingPointSolver
                 return collapse.LowestPowerVolts() >= dead;
             descent.CopyTo(equations.Volts, 0);
             equations.Assemble();
-            if (!elimination.TryFactorShifted(equations.Jacobian, factors))
+            if (!network.Elimination.TryFactorShifted(equations.Jacobian, factors))
                 throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
             var largest = Direction();
             var scale = largest > largestFall ? largestFall / largest : 1;
@@ -192,7 +190,7 @@ internal sealed class OperatingPointSolver
     private bool IsStable()
     {
         equations.Jacobian.CopyTo(factors, 0);
-        return elimination.TryFactor(factors);
+        return network.Elimination.TryFactor(factors);
     }
 
     /// <param name="limit">Most iterations.</param>
@@ -207,7 +205,7 @@ internal sealed class OperatingPointSolver
                 return !equations.IsBeyondAnEnd;
             Iterations++;
             equations.Jacobian.CopyTo(factors, 0);
-            if (!elimination.TryFactor(factors))
+            if (!network.Elimination.TryFactor(factors))
                 return false;
             lastStep = Direction();
             if (!Search(isCautious: i >= HopefulIterations))
@@ -222,7 +220,7 @@ internal sealed class OperatingPointSolver
     {
         for (var i = 0; i < n; i++)
             step[i] = -equations.Residual[i];
-        elimination.Solve(factors, step);
+        network.Elimination.Solve(factors, step);
         var largest = 0.0;
         foreach (var component in step)
             largest = Math.Max(largest, Math.Abs(component));
