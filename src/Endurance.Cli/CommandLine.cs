@@ -58,7 +58,8 @@ internal static class CommandLine
     /// <summary>Response files are off, since a file may be called <c>@panel.yaml</c>.</summary>
     private static ParserConfiguration Parser => new() { ResponseFileTokenReplacer = null };
 
-    private static RootCommand Root(Screen screen)
+    /// <summary>Every command with its options.</summary>
+    public static RootCommand Root(Screen screen)
     {
         var root = new RootCommand("Tells how many minutes each essential load of a light aircraft stays alive after an electrical failure.")
         {
@@ -71,6 +72,7 @@ internal static class CommandLine
             WiringCommand.Create(screen),
             LoadsCommand.Create(screen),
             ReportCommand.Create(),
+            WatchCommand.Create(),
             CheckCommand.Create(),
             BatteryCommand.Create(screen),
             PartsCommand.Create(screen),
@@ -78,6 +80,9 @@ internal static class CommandLine
             ExplainCommand.Create(screen),
             FitCommand.Create(screen),
             TestcardCommand.Create(),
+            ReconcileCommand.Create(screen),
+            SchemaCommand.Create(),
+            CompletionCommand.Create(),
         };
 
         // The host of a test, or a renamed launcher, would show its own name.
