@@ -4,7 +4,7 @@ namespace Endurance.Benchmarks;
 internal static class ProcessorTime
 {
     private const int Batches = 9;
-    private static readonly TimeSpan WarmUp = TimeSpan.FromMilliseconds(400);
+    private static readonly TimeSpan WarmUp = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan Batch = TimeSpan.FromMilliseconds(60);
 
     /// <summary>Median over batches of many runs, microseconds a run, after a warm-up.</summary>
