@@ -18,6 +18,7 @@ internal sealed class NodalNewton
     private const int HopefulIterations = 20;
 
     private readonly NetworkEquations equations;
+    private readonly Elimination elimination;
     private readonly int n;
     private readonly double[] step;
     private readonly double[] factors;
@@ -26,9 +27,11 @@ internal sealed class NodalNewton
     private bool isAnyLoose = true;
 
     /// <param name="equations">Currents of the network.</param>
+    /// <param name="elimination">How its Jacobian is factored.</param>
     /// <param name="tolerance">Of the run, in the unit of a state of charge: a coarse one lets balances be coarser too.</param>
-    public NodalNewton(NetworkEquations equations, double tolerance)
+    public NodalNewton(NetworkEquations equations, Elimination elimination, double tolerance)
     {
+        this.elimination = elimination;
         this.equations = equations;
         n = equations.Volts.Length;
         absoluteResidual = Math.Max(LeastResidual, ResidualPerTolerance * tolerance);
@@ -49,12 +52,12 @@ internal sealed class NodalNewton
     public bool IsStable()
     {
         equations.Jacobian.CopyTo(factors, 0);
-        return SmallLu.TryFactor(factors, n);
+        return elimination.TryFactor(factors);
     }
 
     /// <summary>Makes a step out of a Jacobian that was made positive by force; returns its largest component in volts.</summary>
     /// <returns><see langword="null"/>: nothing makes it positive.</returns>
-    public double? TryShiftedStep() => SmallLu.TryFactorShifted(equations.Jacobian, factors, n) ? Direction() : null;
+    public double? TryShiftedStep() => elimination.TryFactorShifted(equations.Jacobian, factors) ? Direction() : null;
 
     /// <summary>Iterates from the present voltages until the currents balance.</summary>
     /// <param name="limit">Most iterations.</param>
@@ -70,7 +73,7 @@ internal sealed class NodalNewton
                 return !equations.IsBeyondAnEnd;
             Iterations++;
             equations.Jacobian.CopyTo(factors, 0);
-            if (!SmallLu.TryFactor(factors, n))
+            if (!elimination.TryFactor(factors))
                 return false;
             if (asks == SmallStep.WhereLoose)
                 isAnyLoose = HasLoosePivot();
@@ -100,7 +103,7 @@ internal sealed class NodalNewton
     {
         for (var i = 0; i < n; i++)
             step[i] = -equations.Residual[i];
-        SmallLu.Solve(factors, step, n);
+        elimination.Solve(factors, step);
         var largest = 0.0;
         foreach (var component in step)
             largest = Math.Max(largest, Math.Abs(component));

@@ -35,7 +35,7 @@ internal sealed class OperatingPointSolver
         this.network = network;
         n = network.NodeCount;
         equations = new NetworkEquations(network, run, tolerance);
-        newton = new NodalNewton(equations, tolerance);
+        newton = new NodalNewton(equations, network.Elimination, tolerance);
         safe = new double[n];
         collapse = new CollapseProbe(network, run, equations);
         descent = new double[n];
