@@ -82,15 +82,20 @@ internal sealed class OperatingPointSolver
     private bool TryHeated()
     {
         const int rounds = 60;
+        var chargersMove = false;
         for (var i = 0; i < rounds; i++)
         {
             asks = mayFloat && i == 0 ? SmallStep.WhereLoose : SmallStep.Never;
             if (!TryAtFixedJunctions())
                 return false;
-            if (!equations.MoveJunctions() & !equations.MoveChargers())
+            chargersMove = equations.MoveChargers();
+            if (!equations.MoveJunctions() & !chargersMove)
                 return true;
         }
 
+        // A network that is only nearly right is not an answer.
+        if (chargersMove)
+            throw UnsolvedNetworkException.OfChargers(network.Chargers[0].Name, network.NodeNames[network.Chargers[0].From]);
         equations.ThermalRunaway = true;
         return true;
     }
