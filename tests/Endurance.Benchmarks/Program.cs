@@ -12,6 +12,9 @@ switch (args)
     case ["growth"]:
         Growth.Print(Console.Out);
         break;
+    case ["memory"]:
+        Memory.Print(Console.Out);
+        break;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(ReferenceNetworkBenchmarks).Assembly).Run(args);
         break;
