@@ -24,7 +24,7 @@ internal static class Campaign
             }
         }
 
-        output.WriteLine($"{name}: {count} seeds from {first}: {verdicts[(int)Verdict.Held]} held, {verdicts[(int)Verdict.Refused]} refused, {verdicts[(int)Verdict.Chattered]} chattered, {failures} failed");
+        output.WriteLine($"{name}: {count} seeds from {first}: {verdicts[(int)Verdict.Held]} held, {verdicts[(int)Verdict.Refused]} refused, {verdicts[(int)Verdict.Unsolved]} unsolved, {verdicts[(int)Verdict.Chattered]} chattered, {failures} failed");
         return failures == 0 ? 0 : 1;
     }
 }

@@ -19,7 +19,7 @@ internal sealed class NetworkText
 
     private NetworkText(int seed)
     {
-        draw = new Draw(seed, isWild: seed % 4 == 3);
+        draw = new Draw(seed, IsWild(seed));
         scale = draw.OneIn(5) ? 2 : 1;
         buses = Names("bus", draw.Next(MostBuses) + 1);
         grounds = Names("ground", draw.OneIn(2) ? 0 : 1 + draw.Next(3));
@@ -29,6 +29,9 @@ internal sealed class NetworkText
 
     /// <summary>The text of a seed; in one of four some quantities are extreme.</summary>
     public static string Of(int seed) => new NetworkText(seed).Write();
+
+    /// <summary>Whether some quantities of a seed's text are extreme.</summary>
+    public static bool IsWild(int seed) => seed % 4 == 3;
 
     private string Write()
     {

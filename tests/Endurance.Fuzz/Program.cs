@@ -8,6 +8,11 @@ switch (args)
 {
     case ["networks", ..]:
         return Campaign.Run("networks", NetworkOracle.Check, Number(1, 2000), Number(2, 0), Console.Out);
+    case ["texts", ..]:
+        return Campaign.Run("texts", new TextOracle(Shipped()).Check, Number(1, 2000), Number(2, 0), Console.Out);
+    case ["text", _]:
+        Console.Write(DamagedText.Of(Number(1, 0), Shipped()));
+        return 0;
     case ["network", _]:
         var text = NetworkText.Of(Number(1, 0));
         Console.Write(text);
@@ -19,9 +24,21 @@ switch (args)
         return 0;
     default:
         Console.Error.WriteLine("""
+            texts [count [first seed]]      reads damaged texts, and simulates what reads
+            text SEED                       prints the text of a seed
             networks [count [first seed]]   reads and simulates drawn networks
             network SEED                    prints the network of a seed and what became of it
             shrink SEED                     prints the smallest network that fails as that of a seed does
             """);
         return 2;
+}
+
+// Found upwards from where the program stands, so that it may be started in any folder of the tree.
+static string[] Shipped()
+{
+    var folder = new DirectoryInfo(AppContext.BaseDirectory);
+    while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Endurance.sln")))
+        folder = folder.Parent;
+    var scenarios = Path.Combine(folder?.FullName ?? ".", "scenarios");
+    return [.. Directory.GetFiles(scenarios, "*.yaml").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
 }

@@ -9,6 +9,9 @@ internal enum Verdict
     /// <summary>The reader refused the text, with places.</summary>
     Refused,
 
-    /// <summary>Parts switch each other without end, which the program says.</summary>
+    /// <summary>Values out of all proportion were not solved to the accuracy asked for, which the program says and gives no number.</summary>
+    Unsolved,
+
+    /// <summary>Parts switch each other without end, or a case is endless to compute, which the program says.</summary>
     Chattered,
 }

@@ -117,33 +117,49 @@ internal sealed class LoadEvents
     }
 
     /// <summary>A load is of no use without the loads it needs: it is lost and comes back with them; <see langword="true"/> when any was or did.</summary>
+    /// <remarks>Those that come back go first, and alone, so that nothing is lost for want of a load that is just coming back.</remarks>
     public bool FollowNeeds(double t, List<string> changed)
     {
         var any = false;
         for (var i = 0; i < network.Loads.Length; i++)
         {
-            var needs = network.Loads[i].Needs;
-            if (needs.Length == 0 || !run.LoadDraws(i))
+            if (!watches.LacksNeed[i] || !run.LoadDraws(i) || MissingNeed(i) >= 0)
                 continue;
-            var missing = Array.FindIndex(needs, need => !run.LoadConnected[need] || watches.LoadLost[need]);
-            var lacks = missing >= 0;
-            if (lacks && !watches.LoadLost[i])
-            {
-                watches.LacksNeed[i] = true;
-                Lose(t, i, journal.LoadReason[needs[missing]] ?? LossReason.FeedOpened);
-                changed.Add(network.Loads[i].Name);
-                any = true;
-            }
-            else if (!lacks && watches.LacksNeed[i])
-            {
-                watches.LacksNeed[i] = false;
-                watches.LoadLost[i] = false;
-                journal.LoadBack(t, i);
-                changed.Add(network.Loads[i].Name);
-                any = true;
-            }
+            watches.LacksNeed[i] = false;
+            watches.LoadLost[i] = false;
+            journal.LoadBack(t, i);
+            changed.Add(network.Loads[i].Name);
+            any = true;
+        }
+
+        return any || LoseForNeeds(t, changed);
+    }
+
+    private bool LoseForNeeds(double t, List<string> changed)
+    {
+        var any = false;
+        for (var i = 0; i < network.Loads.Length; i++)
+        {
+            if (watches.LoadLost[i] || !run.LoadDraws(i) || MissingNeed(i) is not (>= 0 and var missing))
+                continue;
+            watches.LacksNeed[i] = true;
+            Lose(t, i, journal.LoadReason[missing] ?? LossReason.FeedOpened);
+            changed.Add(network.Loads[i].Name);
+            any = true;
         }
 
         return any;
+    }
+
+    /// <summary>The first load it needs that is not there; -1 when none is missing.</summary>
+    private int MissingNeed(int load)
+    {
+        foreach (var need in network.Loads[load].Needs)
+        {
+            if (!run.LoadConnected[need] || watches.LoadLost[need])
+                return need;
+        }
+
+        return -1;
     }
 }
