@@ -64,7 +64,8 @@ internal static class CommandLine
     /// <summary>Response files are off, since a file may be called <c>@panel.yaml</c>.</summary>
     private static ParserConfiguration Parser => new() { ResponseFileTokenReplacer = null };
 
-    private static RootCommand Root(Screen screen)
+    /// <summary>Every command with its options.</summary>
+    public static RootCommand Root(Screen screen)
     {
         var root = new RootCommand("Tells how many minutes each essential load of a light aircraft stays alive after an electrical failure.")
         {
@@ -77,6 +78,7 @@ internal static class CommandLine
             WiringCommand.Create(screen),
             LoadsCommand.Create(screen),
             ReportCommand.Create(),
+            WatchCommand.Create(),
             CheckCommand.Create(),
             BatteryCommand.Create(screen),
             PartsCommand.Create(screen),
@@ -84,6 +86,9 @@ internal static class CommandLine
             ExplainCommand.Create(screen),
             FitCommand.Create(screen),
             TestcardCommand.Create(),
+            ReconcileCommand.Create(screen),
+            SchemaCommand.Create(),
+            CompletionCommand.Create(),
         };
 
         // The host of a test, or a renamed launcher, would show its own name.

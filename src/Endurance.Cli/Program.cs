@@ -15,10 +15,12 @@ using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
 
 // Not disposed: the command flushes them, and a second flush of a stream that has failed would fail again, unheard.
 var output = new StreamWriter(Console.OpenStandardOutput(), utf8) { NewLine = "\n" };
-var error = new StreamWriter(Console.OpenStandardError(), utf8) { NewLine = "\n", AutoFlush = true };
+var screen = Screen.OfProcess();
+var stream = new StreamWriter(Console.OpenStandardError(), utf8) { NewLine = "\n", AutoFlush = true };
+TextWriter error = screen.IsAscii ? new AsciiWriter(stream) : stream;
 
 // Work that does not look at the token, such as a read from a pipe that never ends, gets a moment and is then left behind.
-var command = Task.Run(() => CommandLine.Run(args, output, error, Screen.OfProcess(), interruption.Token));
+var command = Task.Run(() => CommandLine.Run(args, output, error, screen, interruption.Token));
 var overdue = new TaskCompletionSource();
 interruption.Token.Register(() => Task.Delay(TimeSpan.FromSeconds(1)).ContinueWith(_ => overdue.TrySetResult(), TaskScheduler.Default));
 if (await Task.WhenAny(command, overdue.Task) == command)

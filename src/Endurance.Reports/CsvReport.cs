@@ -11,7 +11,7 @@ namespace Endurance.Reports;
 public static class CsvReport
 {
     private const string Header =
-        "case,case_verdict,case_endurance_minutes,load,bus,essential,was_connected,minutes_powered,minutes_lost_for_good,lost_because,minutes_shed,horizon_minutes";
+        "case,case_verdict,case_endurance_minutes,load,bus,essential,was_connected,minutes_powered,minutes_lost_for_good,lost_because,minutes_shed,horizon_minutes,chattering";
 
     /// <summary>A header, then one row a case and load.</summary>
     public static string Write(Scenario scenario, ImmutableArray<CaseResult> cases)
@@ -36,7 +36,8 @@ public static class CsvReport
                     Minutes(outcome.TimeLostForGood),
                     outcome.LostBecause is { } reason ? Wording.Of(reason) : "",
                     Minutes(outcome.TimeShed),
-                    Minutes(scenario.Horizon)).Append(CsvText.LineEnd);
+                    Minutes(scenario.Horizon),
+                    CsvText.Chattering(result.Chatter)).Append(CsvText.LineEnd);
             }
         }
 

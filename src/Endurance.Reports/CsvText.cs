@@ -1,4 +1,5 @@
 using System.Buffers;
+using Endurance.Simulation;
 
 namespace Endurance.Reports;
 
@@ -13,6 +14,9 @@ internal static class CsvText
     /// <remarks>Spreadsheets take a cell that starts with one of these characters for a formula; an apostrophe in front makes it text.</remarks>
     public static string FromPerson(string text) =>
         text.Length > 0 && text[0] is '=' or '+' or '-' or '@' or '\t' or '\r' or '\n' ? Quoted("'" + text) : Quoted(text);
+
+    /// <summary>The parts that switched without end, parted by blanks; empty where none did.</summary>
+    public static string Chattering(Chatter? chatter) => chatter is null ? "" : FromPerson(string.Join(' ', chatter.Parts));
 
     /// <summary>Quoted where RFC 4180, section 2, asks for it.</summary>
     public static string Quoted(string text) =>

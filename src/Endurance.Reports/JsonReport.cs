@@ -34,6 +34,7 @@ public static class JsonReport
             Minutes(json, "endurance_minutes_kinetic", kinetic.Endurance);
         Minutes(json, "minutes_after_recognition", result.AfterRecognition);
         json.WriteString("limited_by", result.LimitedBy);
+        WriteChatter(json, result.Chatter);
         if (result.LandingReserve is { } reserve)
             Minutes(json, "latest_approach_minutes", reserve.Latest);
         WriteArray(json, "requirements", result.Requirements, WriteRequirement);

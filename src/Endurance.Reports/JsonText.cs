@@ -4,6 +4,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Unicode;
 using Endurance.Quantities;
+using Endurance.Simulation;
 
 namespace Endurance.Reports;
 
@@ -43,6 +44,20 @@ internal static class JsonText
 
     /// <summary>Minutes, or <c>null</c>.</summary>
     public static void Minutes(Utf8JsonWriter json, string key, Duration? time) => Number(json, key, time?.Minutes, MinuteDecimals);
+
+    /// <summary>Which parts switched without end, and when; no key at all where none did.</summary>
+    public static void WriteChatter(Utf8JsonWriter json, Chatter? chatter)
+    {
+        if (chatter is null)
+            return;
+        json.WriteStartObject("chattering");
+        json.WriteStartArray("parts");
+        foreach (var part in chatter.Parts)
+            json.WriteStringValue(part);
+        json.WriteEndArray();
+        Minutes(json, "minutes", chatter.Time);
+        json.WriteEndObject();
+    }
 
     /// <summary>A number of so many decimals, or <c>null</c>.</summary>
     public static void Number(Utf8JsonWriter json, string key, double? value, int decimals)

@@ -6,6 +6,8 @@ internal static class TerminalColumns
     /// <summary>Between two columns, and at both edges, the border draws nothing but blanks.</summary>
     private const int Gap = 2;
 
+    private const int LongestUnit = 5;
+
     /// <summary>One width a column; <see langword="null"/> when not even the longest words fit side by side.</summary>
     public static int[]? Widths(ReportTable table, int available)
     {
@@ -42,5 +44,10 @@ internal static class TerminalColumns
         return most;
     }
 
-    private static int LongestWord(string text) => text.Split(' ').Max(word => word.Length);
+    /// <summary>A short cell that is a number and its unit counts as one word.</summary>
+    private static int LongestWord(string text)
+    {
+        var words = text.Split(' ');
+        return words is [[.., _] number, { Length: <= LongestUnit }] && char.IsAsciiDigit(number[^1]) ? text.Length : words.Max(word => word.Length);
+    }
 }

@@ -3,6 +3,7 @@ using Endurance.Findings;
 using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
 using Endurance.Studies.GroundTest;
+using Endurance.Studies.Reconciliation;
 using Endurance.Studies.Wiring;
 
 namespace Endurance.Reports;
@@ -88,6 +89,14 @@ internal static class Wording
         TestGroup.EnduranceRun => "Timed run",
         TestGroup.EngineRunning => "Engine running",
         _ => throw new ArgumentOutOfRangeException(nameof(group), group, "Unknown group."),
+    };
+
+    public static string Of(ReadingVerdict verdict) => verdict switch
+    {
+        ReadingVerdict.InTolerance => "in tolerance",
+        ReadingVerdict.OutOfTolerance => "out of tolerance",
+        ReadingVerdict.NotMeasured => "not measured",
+        _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "Unknown verdict."),
     };
 
     /// <summary>The name of a reading as every form of a test card uses it.</summary>

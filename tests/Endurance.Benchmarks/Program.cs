@@ -1,10 +1,21 @@
 using BenchmarkDotNet.Running;
 using Endurance.Benchmarks;
 
-if (args is ["effort"])
+switch (args)
 {
-    Effort.Print(Console.Out);
-    return;
+    case ["effort"]:
+        Effort.Print(Console.Out);
+        break;
+    case ["compare"]:
+        Comparison.Print(Console.Out);
+        break;
+    case ["growth"]:
+        Growth.Print(Console.Out);
+        break;
+    case ["memory"]:
+        Memory.Print(Console.Out);
+        break;
+    default:
+        BenchmarkSwitcher.FromAssembly(typeof(ReferenceNetworkBenchmarks).Assembly).Run(args);
+        break;
 }
-
-BenchmarkSwitcher.FromAssembly(typeof(ReferenceNetworkBenchmarks).Assembly).Run(args);

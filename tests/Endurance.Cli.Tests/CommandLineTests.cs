@@ -3,8 +3,11 @@ namespace Endurance.Cli.Tests;
 public sealed class CommandLineTests
 {
     [Theory]
-    [InlineData("there is no command 'rnu'; expected run, compare, size, failures, spread, sweep, wiring, loads, report, check, battery, parts, new, explain, fit, testcard. Did you mean 'run'?", "rnu", "x.yaml")]
+    [InlineData("there is no command 'rnu'; expected run, compare, size, failures, spread, sweep, wiring, loads, report, watch, check, battery, parts, new, explain, fit, testcard, reconcile, schema, completion. Did you mean 'run'?", "rnu", "x.yaml")]
     [InlineData("'--smaple' is not known here. Did you mean '--sample'?", "run", "x.yaml", "--smaple", "30s")]
+    [InlineData("'--quite' is not known here. Did you mean '--quiet'?", "run", "--quite", "x.yaml")]
+    [InlineData("'--queit' is not known here. Did you mean '--quiet'?", "compare", "x.yaml", "--queit")]
+    [InlineData("'--rate' is not known here. Did you mean '--rated'?", "fit", "--rate", "17 Ah at 20 h", "x.csv")]
     [InlineData("--sample: '0,5' has a comma; the decimal sign is a point, as in 0.5.", "run", "x.yaml", "--sample", "0,5 s")]
     [InlineData("--sample: '30' has no unit; expected s, min or h, as in \"30 s\".", "run", "x.yaml", "--sample", "30")]
     [InlineData("--sample: 'days' is not a unit of time; expected s, min or h.", "run", "x.yaml", "--sample", "30 days")]
@@ -61,6 +64,7 @@ public sealed class CommandLineTests
     [InlineData("help-wiring.txt", "wiring", "--help")]
     [InlineData("help-loads.txt", "loads", "--help")]
     [InlineData("help-report.txt", "report", "--help")]
+    [InlineData("help-watch.txt", "watch", "--help")]
     [InlineData("help-compare.txt", "compare", "--help")]
     [InlineData("help-check.txt", "check", "--help")]
     [InlineData("help-new.txt", "new", "--help")]
@@ -73,6 +77,9 @@ public sealed class CommandLineTests
     [InlineData("help-sweep.txt", "sweep", "--help")]
     [InlineData("help-fit.txt", "fit", "--help")]
     [InlineData("help-testcard.txt", "testcard", "--help")]
+    [InlineData("help-reconcile.txt", "reconcile", "--help")]
+    [InlineData("help-schema.txt", "schema", "--help")]
+    [InlineData("help-completion.txt", "completion", "--help")]
     public void Help_AskedFor_IsTheAgreedText(string golden, params string[] arguments)
     {
         var run = ProgramRun.InProcess(arguments);

@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using System.Text;
 using Endurance.Cli.Output;
 
@@ -6,6 +7,8 @@ namespace Endurance.Cli.Tests;
 public sealed class OutputFolderTests : IDisposable
 {
     private readonly TemporaryFolder _parent = new();
+
+    private static string Line(string name, string content) => $"{name}\t{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content)))}\n";
 
     private string Folder => _parent["out"];
 
@@ -17,7 +20,7 @@ public sealed class OutputFolderTests : IDisposable
         Write(force: false, File("b.csv", "2"), File("a.csv", "1"));
 
         Assert.Equal([".endurance-files", "a.csv", "b.csv"], TemporaryFolder.Names(Folder));
-        Assert.Equal("a.csv\nb.csv\n", Content(".endurance-files"));
+        Assert.Equal(Line("a.csv", "1") + Line("b.csv", "2"), Content(".endurance-files"));
         Assert.Equal("1", Content("a.csv"));
     }
 
@@ -32,7 +35,77 @@ public sealed class OutputFolderTests : IDisposable
         Assert.Equal([".endurance-files", "a.csv", "b.csv", "notes.txt"], TemporaryFolder.Names(Folder));
         Assert.Equal("new", Content("a.csv"));
         Assert.Equal("mine", Content("notes.txt"));
-        Assert.Equal("a.csv\nb.csv\n", Content(".endurance-files"));
+        Assert.Equal(Line("a.csv", "new") + Line("b.csv", "new"), Content(".endurance-files"));
+    }
+
+    [Fact]
+    public void OwnFile_ChangedByTheUser_IsRefusedAndNothingIsWritten()
+    {
+        Write(force: false, File("card.csv", "empty"), File("a.csv", "old"));
+        System.IO.File.WriteAllText(Path.Combine(Folder, "card.csv"), "filled in");
+
+        var fault = Assert.Throws<OutputException>(() => Write(force: false, File("card.csv", "empty"), File("a.csv", "new")));
+
+        Assert.Equal($"{Path.Combine(Folder, "card.csv")} was changed after this program wrote it; choose another folder, or replace it with --force", fault.Message);
+        Assert.Equal("filled in", Content("card.csv"));
+        Assert.Equal("old", Content("a.csv"));
+    }
+
+    [Fact]
+    public void StaleFile_ChangedByTheUser_IsKept()
+    {
+        Write(force: false, File("card.csv", "empty"), File("gone.csv", "old"));
+        System.IO.File.WriteAllText(Path.Combine(Folder, "card.csv"), "filled in");
+
+        Write(force: false, File("a.csv", "new"));
+
+        Assert.Equal([".endurance-files", "a.csv", "card.csv"], TemporaryFolder.Names(Folder));
+        Assert.Equal("filled in", Content("card.csv"));
+    }
+
+    [Fact]
+    public void Run_KilledWhileMoving_LeavesNothingThatTheNextTakesForForeign()
+    {
+        Directory.CreateDirectory(Folder);
+        System.IO.File.WriteAllText(Path.Combine(Folder, ".endurance-files"), Line("a.csv", "new") + Line("a.csv", "old") + Line("b.csv", "new") + Line("b.csv", "old"));
+        System.IO.File.WriteAllText(Path.Combine(Folder, "a.csv"), "new");
+        System.IO.File.WriteAllText(Path.Combine(Folder, "b.csv"), "old");
+        System.IO.File.WriteAllText(Path.Combine(Folder, ".b.csv.endurance-partial"), "new");
+        System.IO.File.WriteAllText(Path.Combine(Folder, ".endurance-lock"), "");
+
+        Write(force: false, File("a.csv", "newer"), File("b.csv", "newer"));
+
+        Assert.Equal([".endurance-files", "a.csv", "b.csv"], TemporaryFolder.Names(Folder));
+        Assert.Equal("newer", Content("b.csv"));
+    }
+
+    [Fact]
+    public void List_WithoutDigests_StandsForAnyContent()
+    {
+        Directory.CreateDirectory(Folder);
+        System.IO.File.WriteAllText(Path.Combine(Folder, ".endurance-files"), "a.csv\n");
+        System.IO.File.WriteAllText(Path.Combine(Folder, "a.csv"), "old");
+
+        Write(force: false, File("a.csv", "new"));
+
+        Assert.Equal("new", Content("a.csv"));
+    }
+
+    [Fact]
+    public void Run_WhileAnotherWrites_IsRefusedAndTheOtherIsWhole()
+    {
+        OutputException? second = null;
+        var first = new OutputFile("a.csv", stream =>
+        {
+            second = Assert.Throws<OutputException>(() => Write(force: true, File("a.csv", "second")));
+            stream.Write("first"u8);
+        });
+
+        Write(force: false, first);
+
+        Assert.Equal($"another run is writing to {Folder}; wait for it, or choose another folder", second!.Message);
+        Assert.Equal([".endurance-files", "a.csv"], TemporaryFolder.Names(Folder));
+        Assert.Equal("first", Content("a.csv"));
     }
 
     [Fact]
@@ -99,7 +172,8 @@ public sealed class OutputFolderTests : IDisposable
         System.IO.File.CreateSymbolicLink(Path.Combine(Folder, "a.csv"), victim);
         System.IO.File.CreateSymbolicLink(Path.Combine(Folder, ".a.csv.endurance-partial"), victim);
 
-        Write(force: false, File("a.csv", "2"));
+        Assert.Throws<OutputException>(() => Write(force: false, File("a.csv", "2")));
+        Write(force: true, File("a.csv", "2"));
 
         Assert.Equal("precious", System.IO.File.ReadAllText(victim));
         Assert.Equal("2", Content("a.csv"));

@@ -3,17 +3,17 @@ namespace Endurance.Cli.Tests;
 /// <summary>Questions put to a page from inside; each answers with what is wrong, or with nothing.</summary>
 internal static class PageProbes
 {
-    /// <summary>Pairs of labels of the diagram whose boxes share more than a pixel, and labels that leave the picture.</summary>
+    /// <summary>Pairs of labels of a picture whose boxes share more than a pixel, and labels that leave their picture.</summary>
     public const string Overlaps = """
-        () => {
-          const svg = document.querySelector('svg.diagram'), frame = svg.getBoundingClientRect();
+        () => [...document.querySelectorAll('svg.diagram, svg.chart')].map(svg => {
+          const frame = svg.getBoundingClientRect();
           const labels = [...svg.querySelectorAll('text')].map(label => [label.firstChild.textContent, label.getBoundingClientRect()]);
           const wrong = labels.filter(([, a]) => a.left < frame.left || a.right > frame.right + 1 || a.top < frame.top - 1 || a.bottom > frame.bottom).map(([text]) => text + ' leaves');
           labels.forEach(([one, a], i) => labels.slice(i + 1).forEach(([other, b]) => {
             if (Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1 && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 1) wrong.push(one + ' / ' + other);
           }));
           return labels.length ? wrong.join('; ') : 'no label';
-        }
+        }).filter(wrong => wrong).join(' | ')
         """;
 
     /// <summary>Texts below 4.5:1, the contrast that WCAG 2.2, 1.4.3 asks of text of any size.</summary>

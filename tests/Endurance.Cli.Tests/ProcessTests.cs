@@ -56,14 +56,41 @@ public sealed class ProcessTests : IDisposable
         Assert.Equal(ProgramRun.AsProcess(arguments), german);
     }
 
-    [Fact]
-    public void Process_TitleBeyondAscii_IsUtf8WithoutMark()
+    [Theory]
+    [InlineData("Übungsstück 5 mΩ", "LC_ALL", "C.UTF-8", "LANG", "C")]
+    [InlineData("Übungsstück 5 mΩ", "LC_ALL", "", "LANG", "de_DE.utf8")]
+    [InlineData("Ubungsstuck 5 mohm", "LC_ALL", "C", "LANG", "de_DE.UTF-8")]
+    [InlineData("Ubungsstuck 5 mohm", "LC_ALL", "", "LANG", "POSIX")]
+    [InlineData("Ubungsstuck 5 mohm", "LC_CTYPE", "de_DE.ISO-8859-1", "LANG", "C.UTF-8")]
+    public void Process_TitleBeyondAscii_FollowsTheLocale(string title, params string[] environment)
     {
-        var file = _folder.Write("bench.yaml", Scenarios.Passing.Replace("title: Bench", "title: Übungsstück Ω", StringComparison.Ordinal));
+        var file = _folder.Write("bench.yaml", Scenarios.Passing.Replace("title: Bench", "title: Übungsstück 5 mΩ", StringComparison.Ordinal));
 
-        var run = ProgramRun.AsProcess(Environment("LC_ALL", "C"), "run", file);
+        var run = ProgramRun.AsProcess(Environment(environment), "run", file);
 
-        Assert.StartsWith("Übungsstück Ω", run.Output, StringComparison.Ordinal);
+        Assert.StartsWith(title + "\n", run.Output, StringComparison.Ordinal);
+        Assert.Equal(title.StartsWith('U'), run.Output.All(char.IsAscii));
+    }
+
+    [Theory]
+    [InlineData("json")]
+    [InlineData("csv")]
+    [InlineData("markdown")]
+    public void Process_LocaleC_WritesUtf8ForProgramsAndFiles(string format)
+    {
+        var file = _folder.Write("bench.yaml", Scenarios.Passing.Replace("plain_discharge", "übung", StringComparison.Ordinal));
+        string[] arguments = ["run", file, "--format", format];
+
+        Assert.Contains("übung", ProgramRun.AsProcess(Environment("LC_ALL", "C"), arguments).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Process_LocaleC_TellsMistakesInAscii()
+    {
+        var run = ProgramRun.AsProcess(Environment("LC_ALL", "C"), "check", _folder.Write("bench.yaml", Scenarios.Passing.Replace("main_bus, current", "größe, current", StringComparison.Ordinal)));
+
+        Assert.Contains("grosse", run.Error, StringComparison.Ordinal);
+        Assert.All(run.Error, character => Assert.True(char.IsAscii(character)));
     }
 
     [UnixFact]

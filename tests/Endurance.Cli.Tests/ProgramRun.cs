@@ -40,9 +40,15 @@ public sealed record ProgramRun(int ExitCode, string Output, string Error)
     }
 
     /// <summary>A line for the Bourne shell, in which <c>$0</c> stands for the program and <c>$1</c> onwards for the arguments.</summary>
-    public static ProgramRun InShell(string line, params string[] arguments)
+    public static ProgramRun InShell(string line, params string[] arguments) => InShell(new Dictionary<string, string>(StringComparer.Ordinal), line, arguments);
+
+    public static ProgramRun InShell(IReadOnlyDictionary<string, string> environment, string line, params string[] arguments)
     {
-        using var process = Process.Start(StartInfo("/bin/sh", ["-c", line, Program, .. arguments]))!;
+        var start = StartInfo("/bin/sh", ["-c", line, Program, .. arguments]);
+        foreach (var (name, value) in environment)
+            start.Environment[name] = value;
+
+        using var process = Process.Start(start)!;
         var error = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
@@ -51,12 +57,19 @@ public sealed record ProgramRun(int ExitCode, string Output, string Error)
 
     private static string Program => Path.Combine(AppContext.BaseDirectory, "endurance.dll");
 
-    private static ProcessStartInfo StartInfo(string file, IEnumerable<string> arguments) => new(file, arguments)
+    /// <summary>Without what the machine of the tests says of its terminal and language.</summary>
+    private static ProcessStartInfo StartInfo(string file, IEnumerable<string> arguments)
     {
-        UseShellExecute = false,
-        RedirectStandardOutput = true,
-        RedirectStandardError = true,
-        StandardOutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
-        StandardErrorEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
-    };
+        var start = new ProcessStartInfo(file, arguments)
+        {
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            StandardOutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
+            StandardErrorEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
+        };
+        foreach (var name in (ReadOnlySpan<string>)["LC_ALL", "LC_CTYPE", "LANG", "NO_COLOR", "COLUMNS", "TERM"])
+            start.Environment.Remove(name);
+        return start;
+    }
 }

@@ -1,5 +1,9 @@
+using System.Diagnostics;
 using System.Globalization;
+using System.Text;
 using System.Text.RegularExpressions;
+using Endurance.Cli.Commands;
+using Endurance.Cli.Watching;
 using Endurance.Quantities;
 using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
@@ -95,42 +99,117 @@ public sealed class ReportBrowserTests : IAsyncLifetime
     }
 
     [BrowserFact]
-    public async Task Text_OfThePage_StandsOutFromItsBackground()
+    public async Task Text_OfEveryPage_StandsOutFromItsBackground()
     {
-        var page = await OpenAsync(ReportCommandTests.Floatplane, 1280);
+        foreach (var scenario in (string[])[ReportCommandTests.Floatplane, ReportCommandTests.Layouts, _folder.Write("hostile.yaml", HostileScenario.Text)])
+            Assert.Equal("", await (await OpenAsync(scenario, 1280)).EvaluateAsync<string>(PageProbes.FaintText));
+        Assert.Equal("", await (await OpenAsync(ReportCommandTests.Floatplane, 390)).EvaluateAsync<string>(PageProbes.FaintText));
+        Assert.Equal("", await (await CardAsync(ReportCommandTests.Floatplane, 1280)).EvaluateAsync<string>(PageProbes.FaintText));
 
-        Assert.Equal("", await page.EvaluateAsync<string>(PageProbes.FaintText));
+        var good = WatchState.Answered("1", ReportFacts.Of(ReportSource.Read(_folder.Write("bench.yaml", Scenarios.Passing), Encoding.UTF8.GetBytes(Scenarios.Passing), []), day: null, default), "a warning\n");
+        var faulty = good.Refused("2", "bench.yaml", "an error\n");
+        foreach (var html in (string[])[good.Page, faulty.Page, faulty.GoodPage!])
+        {
+            var page = await _browser!.NewPageAsync();
+            await page.SetContentAsync(html);
+            Assert.Equal("", await page.EvaluateAsync<string>(PageProbes.FaintText));
+        }
     }
 
     [BrowserFact]
     public async Task Print_OnEitherPaper_HasEverySection()
     {
-        var page = await OpenAsync(ReportCommandTests.Floatplane, 1280);
-        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        var page = await OpenAsync(ReportCommandTests.Layouts, 1280);
+        var sections = await page.Locator("h2").AllTextContentsAsync();
+        Assert.Equal(14, sections.Count);
+        await AssertPrintsAsync(page, [.. sections]);
 
-        Assert.Equal(13, await page.Locator("h2:visible").CountAsync());
+        await AssertPrintsAsync(await OpenAsync(_folder.Write("hostile.yaml", HostileScenario.Text), 1280), ["Answer", "The scenario"]);
+
+        var card = await CardAsync(ReportCommandTests.Floatplane, 1280);
+        await AssertPrintsAsync(card, ["Objective", "Safety", "Batteries at rest", "Each diode blocks", "Timed run"]);
+    }
+
+    [BrowserFact]
+    public async Task Card_AtAnyWidth_DoesNotScrollSidewaysAndAsksForNothing()
+    {
+        foreach (var scenario in (string[])[ReportCommandTests.Floatplane, _folder.Write("hostile.yaml", HostileScenario.Text)])
+        {
+            foreach (var width in (int[])[1280, 390])
+            {
+                var card = await CardAsync(scenario, width);
+                Assert.True(await card.EvaluateAsync<int>("document.documentElement.scrollWidth") <= width, $"{scenario} at {width} px");
+            }
+        }
+
+        Assert.Empty(_complaints);
+    }
+
+    /// <summary>The outline of a print lists the headings that are on its sheets, as plain text or, beyond ASCII, not at all.</summary>
+    private static async Task AssertPrintsAsync(IPage page, string[] headings)
+    {
         foreach (var paper in (string[])["A4", "Letter"])
         {
-            var print = await page.PdfAsync(new() { Format = paper });
-            Assert.True(print.AsSpan().StartsWith("%PDF"u8) && print.Length > 50_000, $"{paper}: {print.Length} bytes");
+            var print = Encoding.Latin1.GetString(await page.PdfAsync(new() { Format = paper, Outline = true, Tagged = true }));
+            Assert.StartsWith("%PDF", print, StringComparison.Ordinal);
+            Assert.All(headings, heading => Assert.Contains($"/Title ({heading})", print, StringComparison.Ordinal));
         }
+
+        // What stands over the edge of the paper is lost; 182 mm is A4 without its margins.
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        await page.SetViewportSizeAsync(688, 900);
+        Assert.InRange(await page.EvaluateAsync<int>("document.documentElement.scrollWidth"), 1, 688);
+    }
+
+    [BrowserFact]
+    public async Task Page_BeingWatched_LoadsItselfAgainAfterASave()
+    {
+        var file = _folder.Write("bench.yaml", Scenarios.Passing);
+        using var process = ProgramRun.Start(new Dictionary<string, string>(StringComparer.Ordinal), "watch", file);
+        var address = (await process.StandardOutput.ReadLineAsync())!.Split(' ')[0];
+        var page = await ShowAsync(address, 1280, address.TrimEnd('/'));
+        await page.WaitForSelectorAsync("#answer");
+
+        await File.WriteAllTextAsync(file, Scenarios.Wrong);
+        Assert.Contains("main_buss", await page.Locator("pre.fault").TextContentAsync(), StringComparison.Ordinal);
+        await File.WriteAllTextAsync(file, Scenarios.Failing);
+        Assert.Contains("NOT met", await page.Locator("#answer p").First.TextContentAsync(), StringComparison.Ordinal);
+        Assert.Empty(_complaints);
+
+        using (var kill = Process.Start("kill", ["-TERM", process.Id.ToString(CultureInfo.InvariantCulture)]))
+            await kill.WaitForExitAsync();
+        await process.WaitForExitAsync();
+        Assert.Equal(0, process.ExitCode);
     }
 
     private async Task<IPage> OpenAsync(string scenario, int width)
     {
         var file = _folder["page.html"];
         Assert.Equal(0, ProgramRun.InProcess("report", scenario, "--out", file, "--force").ExitCode);
-        var page = await _browser!.NewPageAsync(new() { ViewportSize = new() { Width = width, Height = 900 } });
         var own = new Uri(file).AbsoluteUri;
+        return await ShowAsync(own, width, own);
+    }
+
+    private async Task<IPage> CardAsync(string scenario, int width)
+    {
+        Assert.Equal(0, ProgramRun.InProcess("testcard", scenario, "--out", _folder["card"]).ExitCode);
+        var own = new Uri(Path.Combine(_folder["card"], "testcard.html")).AbsoluteUri;
+        return await ShowAsync(own, width, own);
+    }
+
+    /// <summary>Every request that does not begin with what the page may ask for is complained of.</summary>
+    private async Task<IPage> ShowAsync(string address, int width, string own)
+    {
+        var page = await _browser!.NewPageAsync(new() { ViewportSize = new() { Width = width, Height = 900 } });
         page.Console += (_, message) => _complaints.Add(message.Text);
         page.PageError += (_, message) => _complaints.Add(message);
         page.Dialog += (_, dialog) => _complaints.Add("dialog " + dialog.Message);
         page.Request += (_, request) =>
         {
-            if (!string.Equals(request.Url, own, StringComparison.Ordinal))
+            if (!request.Url.StartsWith(own, StringComparison.Ordinal))
                 _complaints.Add("request " + request.Url);
         };
-        await page.GotoAsync(own);
+        await page.GotoAsync(address);
         return page;
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 
@@ -24,6 +25,53 @@ public sealed class ReportCommandTests : IDisposable
         Assert.True(page.Length < 2_000_000, $"{page.Length} characters");
         Assert.Contains("2026-05-02", page, StringComparison.Ordinal);
         Assert.Contains(">37.2<", page.Replace("+37.2", "37.2", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Page_OfAScenarioWithLayouts_SetsThemSideBySide()
+    {
+        var page = Page(Layouts);
+
+        Assert.Equal([.. Sections[..3], "Layouts side by side", .. Sections[3..]], Matches(page, "<h2>(?<text>[^<]*)</h2>"));
+        Assert.Contains("Essential bus of every layout: alternator_failure", page, StringComparison.Ordinal);
+        Assert.Contains("ideal_<wbr>controller</th>", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Front_OfTheFloatplane_TellsWhenNoDisplayIsLeft()
+    {
+        var page = Page(Floatplane);
+
+        Assert.Contains("<th scope=\"col\" class=\"number\">last display lost (min)</th>", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("last ignition lost", page, StringComparison.Ordinal);
+        Assert.Contains("Last display lost looks at the essential loads with that word in their name: primary_display.", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Margin_OfEachBattery_IsWhatTheSizingFinds()
+    {
+        var found = ProgramRun.InProcess("size", Floatplane, "--battery", "ship_battery", "--quiet").Output;
+        var smallest = double.Parse(Regex.Match(found, @"smallest capacity +(?<ah>[\d.]+) Ah", RegexOptions.None, TimeSpan.FromSeconds(1)).Groups["ah"].Value, CultureInfo.InvariantCulture);
+
+        var row = Regex.Match(
+            Page(Floatplane), "smallest capacity of ship_<wbr>battery</th>\n<td[^>]*>18 Ah</td>\n<td[^>]*>(?<limit>[\\d.]+) Ah</td>\n<td[^>]*good[^>]*>(?<spare>[\\d.]+) Ah</td>", RegexOptions.None, TimeSpan.FromSeconds(1));
+
+        Assert.True(row.Success);
+        var limit = double.Parse(row.Groups["limit"].Value, CultureInfo.InvariantCulture);
+        Assert.InRange(limit, smallest - 0.01, smallest + 0.11);
+        Assert.InRange(double.Parse(row.Groups["spare"].Value, CultureInfo.InvariantCulture), 18 - limit - 0.01, 18 - smallest + 0.01);
+    }
+
+    [Fact]
+    public void Layout_ThatIsWrong_IsToldAndNoPageIsWritten()
+    {
+        var scenario = _folder.Write("laid.yaml", Scenarios.Passing + "layouts: {other: {loads: {display: {bus: nowhere}}}}\n");
+
+        var run = ProgramRun.InProcess("report", scenario, "--out", _folder["page.html"]);
+
+        Assert.Contains("in the layout `other`", run.Error, StringComparison.Ordinal);
+        Assert.Equal(2, run.ExitCode);
+        Assert.False(File.Exists(_folder["page.html"]));
     }
 
     [Fact]
@@ -100,6 +148,8 @@ public sealed class ReportCommandTests : IDisposable
     }
 
     internal static string Floatplane => Path.Combine(Root(), "scenarios", "floatplane.yaml");
+
+    internal static string Layouts => Path.Combine(Root(), "scenarios", "layouts.yaml");
 
     internal static string TwinFeeds => Path.Combine(Root(), "scenarios", "twin_feeds.yaml");
 

@@ -41,6 +41,24 @@ public sealed class RunCommandTests : IDisposable
     }
 
     [Fact]
+    public void Run_OneCaseChatters_Exits2WithItsNameAndEveryCaseOnOutput()
+    {
+        var file = _folder.Write("bench.yaml", Scenarios.Chattering);
+
+        var run = ProgramRun.InProcess("run", file, "--format", "json");
+
+        using var json = JsonDocument.Parse(run.Output);
+        var cases = json.RootElement.GetProperty("cases");
+        Assert.Equal("fail", cases[0].GetProperty("verdict").GetString());
+        Assert.Equal("display", cases[0].GetProperty("chattering").GetProperty("parts")[0].GetString());
+        Assert.Equal(cases[0].GetProperty("endurance_minutes").GetDouble(), cases[0].GetProperty("chattering").GetProperty("minutes").GetDouble());
+        Assert.False(cases[1].TryGetProperty("chattering", out _));
+        Assert.Matches("^endurance: case plain_discharge: display switches itself on and off without end at minute [0-9.]+[.] Give the load a higher restart voltage", run.Error);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("FAIL, chatters", ProgramRun.InProcess("run", file).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Run_ScenarioWrong_Exits2WithNothingOnOutput()
     {
         var run = ProgramRun.InProcess("run", _folder.Write("bench.yaml", Scenarios.Wrong));

@@ -9,6 +9,12 @@ internal static class Scenarios
     /// <summary>The battery holds for about nine hours, less than what is required.</summary>
     public static string Failing => Bench(requirement: "20 h", horizon: "24 h");
 
+    /// <summary>In the first case the display pulls its bus down and is let go again without end; in the second it is shed before.</summary>
+    public static string Chattering => Passing
+        .Replace("resistance: 9 mohm", "resistance: 300 mohm", StringComparison.Ordinal)
+        .Replace("minimum: 10 V", "minimum: 12.0 V, restart: 12.1 V", StringComparison.Ordinal)
+        .Replace("horizon: 30 min", "horizon: 3 h", StringComparison.Ordinal);
+
     public static string Wrong => Passing.Replace("bus: main_bus, current: 2 A", "bus: main_buss, current: 2 A", StringComparison.Ordinal);
 
     /// <summary>Runs, with a warning: nothing feeds one bus.</summary>

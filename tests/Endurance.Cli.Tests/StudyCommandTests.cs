@@ -52,6 +52,26 @@ public sealed class StudyCommandTests : IDisposable
         Assert.Equal(1, run.ExitCode);
     }
 
+    /// <summary>10 Ah: 10 A until the heater is shed, 5 A after it, for 90 min: at minute 30, 25 min later than written.</summary>
+    [Theory]
+    [InlineData("delay", "longest_recognition_delay_minutes")]
+    [InlineData("shed_time", "longest_shed_delay_minutes")]
+    public void Size_LatestStep_WrittenBackByHandThroughRunGivesTheRequirement(string find, string key)
+    {
+        string File(double shedAt) => _folder.Write("shed.yaml", Bench
+            .Replace("loads:\n", "loads:\n  heater: {bus: main_bus, current: 5 A}\n", StringComparison.Ordinal)
+            .Replace("timeline: []", FormattableString.Invariant($"timeline: [{{at: {shedAt} min, shed: [heater]}}]"), StringComparison.Ordinal));
+
+        using var answer = JsonDocument.Parse(ProgramRun.InProcess("size", File(5), "--find", find, "--format", "json").Output);
+        var delay = answer.RootElement.GetProperty(key).GetDouble();
+        var run = ProgramRun.InProcess("run", File(Math.Round(5 + delay, 4)), "--format", "json");
+
+        Assert.Equal(25, delay, 0.01);
+        using var json = JsonDocument.Parse(run.Output);
+        Assert.Equal(90, json.RootElement.GetProperty("cases")[0].GetProperty("endurance_minutes").GetDouble(), 90 * 0.001);
+        Assert.Equal(1, ProgramRun.InProcess("run", File(5 + delay + 0.1)).ExitCode);
+    }
+
     [Theory]
     [InlineData("--battery: there is no battery 'main_batery'. Did you mean 'main_battery'? The batteries are: main_battery.", "size", "--battery", "main_batery")]
     [InlineData("--find load needs --bus. The buses are: main_bus.", "size", "--find", "load")]
@@ -138,10 +158,10 @@ public sealed class StudyCommandTests : IDisposable
 
         Assert.Equal(
             [
-                "quantity,unit,value,case,endurance_minutes,lost_first,verdict",
-                "main_battery.health,%,100,discharge,120,display,pass",
-                "main_battery.health,%,80,discharge,96,display,pass",
-                "main_battery.health,%,60,discharge,72,display,fail",
+                "quantity,unit,value,case,endurance_minutes,lost_first,verdict,chattering",
+                "main_battery.health,%,100,discharge,120,display,pass,",
+                "main_battery.health,%,80,discharge,96,display,pass,",
+                "main_battery.health,%,60,discharge,72,display,fail,",
             ],
             run.Output.TrimEnd().Split("\r\n"));
         Assert.Equal(1, run.ExitCode);

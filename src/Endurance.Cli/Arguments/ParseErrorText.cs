@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 
 namespace Endurance.Cli.Arguments;
 
@@ -28,9 +29,10 @@ internal static class ParseErrorText
             return [$"there is no command '{tokens[0]}'; expected {string.Join(", ", commands)}.{NearestWord.Hint(tokens[0], commands)}"];
         }
 
-        var options = tokens.Where(token => token.StartsWith('-')).ToList();
+        var files = parse.CommandResult.Children.OfType<ArgumentResult>().SelectMany(argument => argument.Tokens).Select(token => token.Value);
+        var options = tokens.Where(token => token.StartsWith('-')).Concat(files.Where(FileWords.IsOption)).ToList();
         return options.Count > 0
-            ? options.Select(token => $"'{token}' is not known here.{NearestWord.Hint(token, KnownWords(command))}")
+            ? options.Select(token => FileWords.NotKnown(token, KnownWords(command)))
             : tokens.Select(token => $"'{token}' is one word too many.{UnitHint(token)}");
     }
 

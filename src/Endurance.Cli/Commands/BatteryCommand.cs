@@ -24,19 +24,8 @@ internal static class BatteryCommand
         return command;
     }
 
-    private static int Execute(BatteryRequest request, TextWriter output, TextWriter error, Screen screen, CancellationToken cancellation)
-    {
-        var read = ScenarioReader.ReadFile(request.File);
-        ScenarioFile.WriteDiagnostics(read.Diagnostics, error);
-        if (read.Scenario is not { } scenario)
-            return ExitCode.Usage;
-        if (Refusal(request, scenario) is { } refusal)
-        {
-            error.WriteLine($"endurance: {refusal}");
-            return ExitCode.Usage;
-        }
-
-        try
+    private static int Execute(BatteryRequest request, TextWriter output, TextWriter error, Screen screen, CancellationToken cancellation) =>
+        ScenarioFile.Answer(ScenarioReader.ReadFile(request.File, overlays: request.Overlays), isQuiet: false, error, scenario => Refusal(request, scenario), scenario =>
         {
             ImmutableArray<BatteryCurve> curves = [.. Selected(request, scenario).Select(battery => BatteryCurveStudy.Run(scenario, battery, request.Options, cancellation))];
             WriteFolder(request, scenario, curves, error, cancellation);
@@ -45,13 +34,7 @@ internal static class BatteryCommand
             else
                 ResultFormat.Write(request.Format, BatteryCurveReport.Describe(scenario, curves), screen, output);
             return ExitCode.Met;
-        }
-        catch (Exception exception) when (exception is ChatteringException or OutputException)
-        {
-            error.WriteLine($"endurance: {exception.Message}");
-            return ExitCode.Usage;
-        }
-    }
+        });
 
     private static string? Refusal(BatteryRequest request, Scenario scenario)
     {

@@ -37,6 +37,8 @@ internal sealed class BatteryOptions
         CustomParser = TypedQuantity.Of("--to", Limits.Volts("10.5 V")),
     };
 
+    private readonly Option<string[]> _overlays = ScenarioFile.Overlays();
+
     private readonly Option<string> _format = SharedOptions.Format(Formats);
 
     private readonly Option<string?> _out = SharedOptions.Folder("a plot of each battery (PNG, SVG)");
@@ -46,7 +48,7 @@ internal sealed class BatteryOptions
     public void AddTo(Command command)
     {
         command.Add(_file);
-        Option[] options = [_battery, _amps, _to, _format, _out, _force];
+        Option[] options = [_battery, _amps, _to, _overlays, _format, _out, _force];
         foreach (var option in options)
             command.Add(option);
     }
@@ -54,6 +56,7 @@ internal sealed class BatteryOptions
     public BatteryRequest Read(ParseResult parse) => new()
     {
         File = parse.GetRequiredValue(_file),
+        Overlays = parse.GetValue(_overlays) ?? [],
         Battery = parse.GetValue(_battery),
         Options = new BatteryCurveOptions
         {

@@ -7,6 +7,9 @@ internal sealed record BatteryRequest
 {
     public required string File { get; init; }
 
+    /// <summary>Files to lay over the scenario, in order.</summary>
+    public required IReadOnlyList<string> Overlays { get; init; }
+
     /// <summary><see langword="null"/>: every battery of the scenario.</summary>
     public required string? Battery { get; init; }
 

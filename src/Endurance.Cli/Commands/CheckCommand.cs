@@ -11,22 +11,23 @@ internal static class CheckCommand
     public static Command Create()
     {
         var file = ScenarioFile.Argument();
-        var command = new Command("check", "Reads a scenario and tells every mistake in it.") { file };
+        var overlays = ScenarioFile.Overlays();
+        var command = new Command("check", "Reads a scenario and tells every mistake in it.") { file, overlays };
         command.SetAction((parse, _) =>
         {
             var path = parse.GetRequiredValue(file);
             var writers = parse.InvocationConfiguration;
-            return Task.FromResult(Execute(path, writers.Output, writers.Error));
+            return Task.FromResult(Execute(path, parse.GetValue(overlays), writers.Output, writers.Error));
         });
         return command;
     }
 
-    private static int Execute(string path, TextWriter output, TextWriter error)
+    private static int Execute(string path, IReadOnlyList<string>? overlays, TextWriter output, TextWriter error)
     {
-        var read = ScenarioReader.ReadFile(path);
+        var read = ScenarioReader.ReadFile(path, overlays: overlays);
 
         // What is wrong with a layout alone; the rest has been told of the scenario as drawn.
-        var ofLayouts = read.Layouts.SelectMany(layout => ScenarioReader.ReadFile(path, layout).Diagnostics).Where(told => told.Layout is not null);
+        var ofLayouts = read.Layouts.SelectMany(layout => ScenarioReader.ReadFile(path, layout, overlays).Diagnostics).Where(told => told.Layout is not null);
         var diagnostics = read.Diagnostics.AddRange(ofLayouts);
         ScenarioFile.WriteDiagnostics(diagnostics, error);
         var errors = diagnostics.Count(diagnostic => diagnostic.Severity == Severity.Error);

@@ -39,12 +39,14 @@ internal static class CompareCommand
 
         try
         {
-            var results = LayoutComparisonStudy.Run(layouts, new SimulationOptions().Tolerance, cancellation);
+            ImmutableArray<LayoutResult> results;
+            using (var progress = new StudyProgress(screen.ShowsProgress && request.ShowsProgress ? error : null))
+                results = LayoutComparisonStudy.Run(layouts, new SimulationOptions().Tolerance, progress.Report, cancellation);
             if (request.OutputFolder is { } folder)
                 OutputFolder.Write(folder, Files(results, request.Case ?? cases[0]), request.IsForced, cancellation);
             ResultFormat.Write(
-                request.Format, () => LayoutJson.Write(results), () => LayoutCsv.Write(results), () => LayoutReport.Describe(results), screen, output);
-            return results.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
+                request.Format, () => LayoutJson.Write(results), () => LayoutCsv.Write(results), () => request.IsQuiet ? LayoutReport.Describe(results).InBrief : LayoutReport.Describe(results), screen, output);
+            return ScenarioFile.ExitOf(results.SelectMany(layout => layout.Cases).Select(one => one.Result), error);
         }
         catch (Exception exception) when (exception is ChatteringException or OutputException)
         {
@@ -60,13 +62,15 @@ internal static class CompareCommand
         var isGood = true;
         foreach (var file in request.Files)
         {
-            var drawn = ScenarioReader.ReadFile(file);
-            ScenarioFile.WriteDiagnostics(drawn.Diagnostics, error);
+            var drawn = ScenarioReader.ReadFile(file, overlays: request.Overlays);
+            if (drawn.Scenario is null || !request.IsQuiet)
+                ScenarioFile.WriteDiagnostics(drawn.Diagnostics, error);
             isGood &= Add(drawn, file, request.Files.Count > 1 ? file : AsDrawn);
             foreach (var name in drawn.Layouts)
             {
-                var laid = ScenarioReader.ReadFile(file, name);
-                ScenarioFile.WriteDiagnostics([.. laid.Diagnostics.Where(told => told.Layout is not null)], error);
+                var laid = ScenarioReader.ReadFile(file, name, request.Overlays);
+                if (laid.Scenario is null || !request.IsQuiet)
+                    ScenarioFile.WriteDiagnostics([.. laid.Diagnostics.Where(told => told.Layout is not null)], error);
                 isGood &= Add(laid, file, request.Files.Count > 1 ? $"{file}: {name}" : name);
             }
         }

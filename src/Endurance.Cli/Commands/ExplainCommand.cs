@@ -12,8 +12,10 @@ internal static class ExplainCommand
         var words = new Argument<string[]>("WORD")
         {
             Arity = ArgumentArity.ZeroOrMore,
+            HelpName = "WORD",
             Description = "A code of a finding or diagnostic, a key of the scenario, or a column head; without it, all of them are listed.",
         };
+        words.CompletionSources.Add(_ => Glossary.All.Select(explanation => explanation.Word).Where(word => !word.Contains(' ', StringComparison.Ordinal)).Distinct(StringComparer.Ordinal));
         var command = new Command("explain", "Says in plain words what a code, a key or a column head means.") { words };
         command.SetAction((parse, _) =>
         {

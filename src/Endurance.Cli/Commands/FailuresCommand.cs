@@ -47,7 +47,7 @@ internal sealed class FailuresCommand
         var standing = new FailureStanding(scenario, rows, withoutFailure, singles);
         return new StudyOutput
         {
-            Json = () => FailureJson.Write(rows),
+            Json = () => FailureJson.Write(standing),
             Csv = () => FailureCsv.Write(scenario, rows),
             Document = () => FailureReport.Describe(standing, parse.GetValue(_case) ?? Cases(scenario)[1]),
             Plots = () => [.. Cases(scenario).Select(one => ($"failures-{FileStem.Of(one)}", FailureHeatMap.Describe(standing, one)))],

@@ -17,7 +17,7 @@ internal sealed class FitOptions
     private static readonly QuantityRange Capacity = QuantityRange.Above(Dimension.Charge, "Ah", 0, 10_000, "17 Ah");
     private static readonly BatteryFitOptions Defaults = new();
 
-    private readonly Argument<string> _file = new("LOG") { Description = "The log, a file with comma-separated values." };
+    private readonly Argument<string> _file = new("LOG") { Description = "The log, a file with comma-separated values.", CustomParser = FileWords.One };
 
     private readonly Option<RatedCapacity?> _rated = new("--rated")
     {

@@ -11,18 +11,15 @@ internal static class LoadsCommand
     public static Command Create(Screen screen)
     {
         var file = ScenarioFile.Argument();
+        var overlays = ScenarioFile.Overlays();
         var format = ResultFormat.Option();
-        var command = new Command("loads", "Adds loads up by bus and phase, against the alternator and the amp-minute form.") { file, format };
-        command.SetAction((parse, cancellation) =>
+        var command = new Command("loads", "Adds loads up by bus and phase, against the alternator and the amp-minute form.") { file, overlays, format };
+        command.Answers((parse, output, error, cancellation) => ScenarioFile.Answer(parse.GetRequiredValue(file), parse.GetValue(overlays), error, scenario =>
         {
-            var writers = parse.InvocationConfiguration;
-            return Task.FromResult(ScenarioFile.Answer(parse.GetRequiredValue(file), writers.Error, scenario =>
-            {
-                var result = LoadAnalysisStudy.Run(scenario, cancellation);
-                Write(parse.GetValue(format) ?? ResultFormat.Table, scenario, result, screen, writers.Output);
-                return result.Shares.All(share => share.IsWithin) ? ExitCode.Met : ExitCode.NotMet;
-            }));
-        });
+            var result = LoadAnalysisStudy.Run(scenario, cancellation);
+            Write(parse.GetValue(format) ?? ResultFormat.Table, scenario, result, screen, output);
+            return result.Shares.All(share => share.IsWithin) ? ExitCode.Met : ExitCode.NotMet;
+        }));
         return command;
     }
 

@@ -11,12 +11,7 @@ internal static class PartsCommand
 
     public static Command Create(Screen screen)
     {
-        var format = new Option<string>("--format")
-        {
-            Description = $"How the list is written: {string.Join(", ", Formats)}. Default: {ResultFormat.Table}.",
-            HelpName = "FORMAT",
-            CustomParser = Choice.Of("--format", Formats),
-        };
+        var format = Choice.Option("--format", "FORMAT", $"How the list is written: {string.Join(", ", Formats)}. Default: {ResultFormat.Table}.", Formats);
         var command = new Command("parts", "Lists the built-in reference data, each value with its source.") { format };
         command.SetAction((parse, _) =>
         {

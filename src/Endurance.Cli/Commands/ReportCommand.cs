@@ -2,8 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Endurance.Cli.Output;
 using Endurance.Reports.Html;
-using Endurance.Simulation;
-using Endurance.Studies.FailureCases;
+using Endurance.Yaml;
 
 namespace Endurance.Cli.Commands;
 
@@ -15,47 +14,51 @@ internal static class ReportCommand
     public static Command Create()
     {
         var file = ScenarioFile.Argument();
+        var overlays = ScenarioFile.Overlays();
         var place = new Option<string>("--out") { Description = "The page to write, such as mine.html, or a folder for report.html.", Required = true, HelpName = "FILE.html|FOLDER" };
         var date = new Option<string?>("--date") { Description = "The day that the page carries, such as 2026-05-02; otherwise it says that none was given.", HelpName = "YYYY-MM-DD" };
         var force = new Option<bool>("--force") { Description = "Replace what the program did not write there before." };
-        var command = new Command("report", "Writes one self-contained HTML page for a reviewer.") { file, place, date, force };
-        command.SetAction((parse, cancellation) =>
+        var command = new Command("report", "Writes one self-contained HTML page for a reviewer.") { file, overlays, place, date, force };
+        command.Answers((parse, _, error, cancellation) =>
         {
-            var error = parse.InvocationConfiguration.Error;
             if (!TryDate(parse.GetValue(date), out var day))
             {
                 error.WriteLine($"endurance: --date: '{parse.GetValue(date)}' is not a day such as 2026-05-02.");
-                return Task.FromResult(ExitCode.Usage);
+                return ExitCode.Usage;
             }
 
-            var request = (Path: parse.GetRequiredValue(file), Place: parse.GetRequiredValue(place), Force: parse.GetValue(force));
-            return Task.FromResult(Execute(request, day, error, cancellation));
+            var request = (Path: parse.GetRequiredValue(file), Overlays: parse.GetValue(overlays) ?? [], Place: parse.GetRequiredValue(place), Force: parse.GetValue(force));
+            return Execute(request, day, error, cancellation);
         });
         return command;
     }
 
-    private static int Execute((string Path, string Place, bool Force) request, DateOnly? day, TextWriter error, CancellationToken cancellation) =>
-        ScenarioFile.Answer(request.Path, error, scenario =>
+    private static int Execute((string Path, string[] Overlays, string Place, bool Force) request, DateOnly? day, TextWriter error, CancellationToken cancellation) =>
+        ScenarioFile.Answer(request.Path, request.Overlays, error, _ =>
         {
-            if (ScenarioFile.NothingToRun(request.Path, scenario) is { } nothing)
-            {
-                error.WriteLine($"endurance: {nothing}");
+            var source = ReportSource.Read(request.Path, Bytes(request.Path), [.. request.Overlays.Select(overlay => (overlay, Bytes(overlay)))]);
+            ScenarioFile.WriteDiagnostics([.. source.Diagnostics.Where(told => told.Layout is not null)], error);
+            if (source.Refusal is { } refusal)
+                error.WriteLine($"endurance: {refusal}");
+            if (source.Scenario is null)
                 return ExitCode.Usage;
-            }
-
-            try
-            {
-                var facts = ReportFacts.Of(request.Path, day, cancellation);
-                Write(request.Place, ReviewPage.Write(facts), request.Force, cancellation);
-                error.WriteLine($"wrote {request.Place}");
-                return facts.Cases.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
-            }
-            catch (Exception exception) when (exception is OutputException or UnsolvedNetworkException)
-            {
-                error.WriteLine($"endurance: {exception.Message}");
-                return ExitCode.Usage;
-            }
+            var facts = ReportFacts.Of(source, day, cancellation);
+            Write(request.Place, ReviewPage.Write(facts), request.Force, cancellation);
+            error.WriteLine($"wrote {request.Place}");
+            return ScenarioFile.ExitOf(facts.Cases, error);
         });
+
+    private static byte[] Bytes(string path)
+    {
+        try
+        {
+            return File.ReadAllBytes(path);
+        }
+        catch (Exception exception) when (OutputException.IsDisk(exception))
+        {
+            throw new OutputException($"cannot read {path}: {exception.Message.ReplaceLineEndings(" ")}");
+        }
+    }
 
     private static void Write(string place, string page, bool force, CancellationToken cancellation)
     {

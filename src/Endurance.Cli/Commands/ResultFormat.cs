@@ -60,8 +60,9 @@ internal static class ResultFormat
     private static void WriteTable(ReportDocument document, Screen screen, TextWriter output)
     {
         using var padded = new StringWriter { NewLine = "\n" };
-        TerminalReport.Write(screen.On(padded), document);
-        foreach (var line in padded.ToString().TrimEnd().Split('\n'))
+        TerminalReport.Write(screen.On(padded), screen.IsAscii ? AsciiText.Of(document) : document);
+        var text = screen.IsAscii ? AsciiText.Of(padded.ToString()) : padded.ToString();
+        foreach (var line in text.TrimEnd().Split('\n'))
             output.WriteLine(line.TrimEnd());
     }
 }

@@ -25,33 +25,14 @@ internal static class RunCommand
         return command;
     }
 
-    private static int Execute(RunRequest request, TextWriter output, TextWriter error, Screen screen, CancellationToken cancellation)
-    {
-        var read = ScenarioReader.ReadFile(request.File, request.Layout);
-        if (read.Scenario is null || !request.IsQuiet)
-            ScenarioFile.WriteDiagnostics(read.Diagnostics, error);
-        if (read.Scenario is not { } scenario)
-            return ExitCode.Usage;
-
-        if (Refusal(request, scenario) is { } refusal)
-        {
-            error.WriteLine($"endurance: {refusal}");
-            return ExitCode.Usage;
-        }
-
-        try
+    private static int Execute(RunRequest request, TextWriter output, TextWriter error, Screen screen, CancellationToken cancellation) =>
+        ScenarioFile.Answer(ScenarioReader.ReadFile(request.File, request.Layout, request.Overlays), request.IsQuiet, error, scenario => Refusal(request, scenario), scenario =>
         {
             var results = FailureCaseStudy.Run(scenario, Selected(request, scenario), Options(request), cancellation);
             WriteFolder(request, scenario, results, error, cancellation);
             ResultFormat.Write(request.Format, scenario, results, request.IsQuiet, screen, output);
-            return results.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
-        }
-        catch (Exception exception) when (exception is ChatteringException or OutputException)
-        {
-            error.WriteLine($"endurance: {exception.Message}");
-            return ExitCode.Usage;
-        }
-    }
+            return ScenarioFile.ExitOf(results, error);
+        });
 
     private static void WriteFolder(
         RunRequest request, Scenario scenario, ImmutableArray<CaseResult> results, TextWriter error, CancellationToken cancellation)

@@ -28,6 +28,8 @@ internal sealed class RunOptions
         CustomParser = Word.For("--layout"),
     };
 
+    private readonly Option<string[]> _overlays = ScenarioFile.Overlays();
+
     private readonly Option<string> _format = ResultFormat.Option();
 
     private readonly Option<string?> _out = SharedOptions.Folder("plots (PNG, SVG), traces (CSV) and results.json");
@@ -55,7 +57,7 @@ internal sealed class RunOptions
     public void AddTo(Command command)
     {
         command.Add(_file);
-        Option[] options = [_cases, _layout, _format, _out, _sample, _tolerance, _quiet, _noPlots, _force];
+        Option[] options = [_cases, _layout, _overlays, _format, _out, _sample, _tolerance, _quiet, _noPlots, _force];
         foreach (var option in options)
             command.Add(option);
     }
@@ -64,6 +66,7 @@ internal sealed class RunOptions
     {
         File = parse.GetRequiredValue(_file),
         Layout = parse.GetValue(_layout),
+        Overlays = parse.GetValue(_overlays) ?? [],
         Cases = parse.GetValue(_cases) ?? [],
         Format = parse.GetValue(_format) ?? ResultFormat.Table,
         OutputFolder = parse.GetValue(_out),

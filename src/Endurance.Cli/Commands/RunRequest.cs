@@ -7,6 +7,9 @@ internal sealed record RunRequest
 {
     public required string File { get; init; }
 
+    /// <summary>Files to lay over the scenario, in order.</summary>
+    public required IReadOnlyList<string> Overlays { get; init; }
+
     /// <summary><see langword="null"/>: as drawn.</summary>
     public required string? Layout { get; init; }
 

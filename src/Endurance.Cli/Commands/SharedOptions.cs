@@ -7,12 +7,8 @@ namespace Endurance.Cli.Commands;
 internal static class SharedOptions
 {
     /// <param name="formats">The first is the default.</param>
-    public static Option<string> Format(params string[] formats) => new("--format")
-    {
-        Description = $"How the result is written: {string.Join(", ", formats)}. Default: {formats[0]}.",
-        HelpName = "FORMAT",
-        CustomParser = Choice.Of("--format", formats),
-    };
+    public static Option<string> Format(params string[] formats) =>
+        Choice.Option("--format", "FORMAT", $"How the result is written: {string.Join(", ", formats)}. Default: {formats[0]}.", formats);
 
     /// <param name="content">What is written, as in "plots (PNG, SVG)".</param>
     public static Option<string?> Folder(string content) => new("--out")
@@ -23,4 +19,8 @@ internal static class SharedOptions
     };
 
     public static Option<bool> Force() => new("--force") { Description = "Replace files in the folder that this program did not write." };
+
+    public static Option<bool> Quiet() => new("--quiet") { Description = "The first table alone, no warnings and no progress." };
+
+    public static Option<bool> NoProgress() => new("--no-progress") { Description = "No line of progress, which otherwise shows on a terminal." };
 }

@@ -22,12 +22,10 @@ internal sealed class SizeCommand
         CustomParser = Word.For("--battery"),
     };
 
-    private readonly Option<string> _find = new("--find")
-    {
-        Description = "What is looked for: the smallest capacity, the most extra load, the longest delay of everything the pilot does, the longest delay of shedding, the lowest health. Default: capacity.",
-        HelpName = string.Join('|', Finds),
-        CustomParser = Choice.Of("--find", Finds),
-    };
+    private readonly Option<string> _find = Choice.Option(
+        "--find", string.Join('|', Finds),
+        "What is looked for: the smallest capacity, the most extra load, the longest delay of everything the pilot does, the longest delay of shedding, the lowest health. Default: capacity.",
+        Finds);
 
     private readonly Option<string?> _bus = new("--bus")
     {

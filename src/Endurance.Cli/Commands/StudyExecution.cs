@@ -33,34 +33,17 @@ internal static class StudyExecution
         Screen screen,
         Func<Scenario, string?> refusal,
         Func<Scenario, StudyProgress, StudyOutput> study,
-        CancellationToken cancellation)
-    {
-        var read = ScenarioReader.ReadFile(request.File);
-        if (read.Scenario is null || !request.IsQuiet)
-            ScenarioFile.WriteDiagnostics(read.Diagnostics, error);
-        if (read.Scenario is not { } scenario)
-            return ExitCode.Usage;
-        if ((ScenarioFile.NothingToRun(request.File, scenario) ?? refusal(scenario)) is { } reason)
-        {
-            error.WriteLine($"endurance: {reason}");
-            return ExitCode.Usage;
-        }
-
-        try
-        {
-            StudyOutput found;
-            using (var progress = new StudyProgress(screen.ShowsProgress && !request.IsQuiet ? error : null))
-                found = study(scenario, progress);
-            WriteFolder(request, found, error, cancellation);
-            Write(request, found, screen, output);
-            return found.IsMet ? ExitCode.Met : ExitCode.NotMet;
-        }
-        catch (Exception exception) when (exception is ChatteringException or OutputException)
-        {
-            error.WriteLine($"endurance: {exception.Message}");
-            return ExitCode.Usage;
-        }
-    }
+        CancellationToken cancellation) =>
+        ScenarioFile.Answer(
+            ScenarioReader.ReadFile(request.File, overlays: request.Overlays), request.IsQuiet, error, scenario => ScenarioFile.NothingToRun(request.File, scenario) ?? refusal(scenario), scenario =>
+            {
+                StudyOutput found;
+                using (var progress = new StudyProgress(screen.ShowsProgress && request.ShowsProgress ? error : null))
+                    found = study(scenario, progress);
+                WriteFolder(request, found, error, cancellation);
+                Write(request, found, screen, output);
+                return found.IsMet ? ExitCode.Met : ExitCode.NotMet;
+            });
 
     private static void WriteFolder(StudyRequest request, StudyOutput found, TextWriter error, CancellationToken cancellation)
     {

@@ -7,11 +7,15 @@ internal sealed class StudyOptions
 {
     private readonly Argument<string> _file = ScenarioFile.Argument();
 
+    private readonly Option<string[]> _overlays = ScenarioFile.Overlays();
+
     private readonly Option<string> _format = ResultFormat.Option();
 
     private readonly Option<string?> _out = SharedOptions.Folder("the plots (PNG, SVG) and result.json");
 
-    private readonly Option<bool> _quiet = new("--quiet") { Description = "The first table alone, no warnings and no progress." };
+    private readonly Option<bool> _quiet = SharedOptions.Quiet();
+
+    private readonly Option<bool> _noProgress = SharedOptions.NoProgress();
 
     private readonly Option<bool> _force = SharedOptions.Force();
 
@@ -22,7 +26,7 @@ internal sealed class StudyOptions
         command.Add(_file);
         foreach (var option in own)
             command.Add(option);
-        Option[] shared = [_format, _out, _quiet, _force];
+        Option[] shared = [_overlays, _format, _out, _quiet, _noProgress, _force];
         foreach (var option in shared)
             command.Add(option);
     }
@@ -30,9 +34,11 @@ internal sealed class StudyOptions
     public StudyRequest Read(ParseResult parse) => new()
     {
         File = parse.GetRequiredValue(_file),
+        Overlays = parse.GetValue(_overlays) ?? [],
         Format = parse.GetValue(_format) ?? ResultFormat.Table,
         OutputFolder = parse.GetValue(_out),
         IsQuiet = parse.GetValue(_quiet),
+        ShowsProgress = !parse.GetValue(_quiet) && !parse.GetValue(_noProgress),
         IsForced = parse.GetValue(_force),
     };
 }

@@ -5,6 +5,9 @@ internal sealed record StudyRequest
 {
     public required string File { get; init; }
 
+    /// <summary>Files to lay over the scenario, in order.</summary>
+    public required IReadOnlyList<string> Overlays { get; init; }
+
     /// <summary>One of <see cref="ResultFormat.All"/>.</summary>
     public required string Format { get; init; }
 
@@ -12,6 +15,9 @@ internal sealed record StudyRequest
     public required string? OutputFolder { get; init; }
 
     public required bool IsQuiet { get; init; }
+
+    /// <summary>Where the screen can show it.</summary>
+    public required bool ShowsProgress { get; init; }
 
     public required bool IsForced { get; init; }
 }

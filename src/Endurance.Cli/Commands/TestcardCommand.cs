@@ -3,6 +3,7 @@ using System.CommandLine;
 using Endurance.Cli.Arguments;
 using Endurance.Cli.Output;
 using Endurance.Reports;
+using Endurance.Reports.Html;
 using Endurance.Studies.GroundTest;
 
 namespace Endurance.Cli.Commands;
@@ -16,27 +17,22 @@ internal static class TestcardCommand
     public static Command Create()
     {
         var file = ScenarioFile.Argument();
-        var format = new Option<string>("--format")
-        {
-            Description = $"How the card is written: {ResultFormat.Markdown}, {Html} or {ResultFormat.Csv}. Default: {ResultFormat.Markdown}; with --out all three, unless one is named.",
-            HelpName = "FORMAT",
-            CustomParser = Choice.Of("--format", ResultFormat.Markdown, Html, ResultFormat.Csv),
-        };
+        var overlays = ScenarioFile.Overlays();
+        var format = Choice.Option(
+            "--format", "FORMAT",
+            $"How the card is written: {ResultFormat.Markdown}, {Html} or {ResultFormat.Csv}. Default: {ResultFormat.Markdown}; with --out all three, unless one is named.",
+            ResultFormat.Markdown, Html, ResultFormat.Csv);
         var folder = new Option<string?>("--out") { Description = "Write the card into this folder: testcard.md, testcard.html and testcard.csv.", HelpName = "FOLDER" };
         var force = new Option<bool>("--force") { Description = "Replace files in the folder that this program did not write." };
-        var command = new Command("testcard", "Writes a ground test: numbered points, each with what to set, what to read, and when to stop.") { file, format, folder, force };
-        command.SetAction((parse, cancellation) =>
+        var command = new Command("testcard", "Writes a ground test: numbered points, each with what to set, what to read, and when to stop.") { file, overlays, format, folder, force };
+        command.Answers((parse, output, error, cancellation) => ScenarioFile.Answer(parse.GetRequiredValue(file), parse.GetValue(overlays), error, scenario =>
         {
-            var writers = parse.InvocationConfiguration;
-            return Task.FromResult(ScenarioFile.Answer(parse.GetRequiredValue(file), writers.Error, scenario =>
-            {
-                var plan = GroundTestStudy.Plan(scenario, cancellation);
-                if (parse.GetValue(folder) is { } into)
-                    return WriteFolder(into, Files(plan, parse.GetValue(format)), parse.GetValue(force), writers.Error, cancellation);
-                writers.Output.Write(Text(plan, parse.GetValue(format) ?? ResultFormat.Markdown));
-                return ExitCode.Met;
-            }));
-        });
+            var plan = GroundTestStudy.Plan(scenario, cancellation);
+            if (parse.GetValue(folder) is { } into)
+                return WriteFolder(into, Files(plan, parse.GetValue(format)), parse.GetValue(force), error, cancellation);
+            output.Write(Text(plan, parse.GetValue(format) ?? ResultFormat.Markdown));
+            return ExitCode.Met;
+        }));
         return command;
     }
 
@@ -59,18 +55,9 @@ internal static class TestcardCommand
 
     private static int WriteFolder(string folder, ImmutableArray<OutputFile> files, bool force, TextWriter error, CancellationToken cancellation)
     {
-        try
-        {
-            if (!force && files.Any(file => IsFilledIn(Path.Combine(folder, file.Name))))
-                throw new OutputException($"{Path.Combine(folder, Table)} has been filled in; choose another folder, or replace it with --force");
-            OutputFolder.Write(folder, files, force, cancellation);
-        }
-        catch (OutputException exception)
-        {
-            error.WriteLine($"endurance: {exception.Message}");
-            return ExitCode.Usage;
-        }
-
+        if (!force && files.Any(file => IsFilledIn(Path.Combine(folder, file.Name))))
+            throw new OutputException($"{Path.Combine(folder, Table)} has been filled in; choose another folder, or replace it with --force");
+        OutputFolder.Write(folder, files, force, cancellation);
         error.WriteLine(files.Length == 1 ? $"wrote 1 file to {folder}" : $"wrote {files.Length} files to {folder}");
         return ExitCode.Met;
     }

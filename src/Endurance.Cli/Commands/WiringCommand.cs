@@ -2,6 +2,7 @@ using System.CommandLine;
 using Endurance.Reports;
 using Endurance.Scenarios;
 using Endurance.Studies.Wiring;
+using Endurance.Yaml;
 
 namespace Endurance.Cli.Commands;
 
@@ -11,27 +12,19 @@ internal static class WiringCommand
     public static Command Create(Screen screen)
     {
         var file = ScenarioFile.Argument();
+        var overlays = ScenarioFile.Overlays();
         var format = ResultFormat.Option();
         var options = new WiringCommandOptions();
-        var command = new Command("wiring", "Judges wires, breakers, fuses and switches by the tables of AC 43.13-1B.") { file };
+        var command = new Command("wiring", "Judges wires, breakers, fuses and switches by the tables of AC 43.13-1B.") { file, overlays };
         options.AddTo(command);
         command.Add(format);
-        command.SetAction((parse, cancellation) =>
-        {
-            var writers = parse.InvocationConfiguration;
-            return Task.FromResult(ScenarioFile.Answer(parse.GetRequiredValue(file), writers.Error, scenario =>
+        command.Answers((parse, output, error, cancellation) => ScenarioFile.Answer(
+            ScenarioReader.ReadFile(parse.GetRequiredValue(file), overlays: parse.GetValue(overlays)), isQuiet: false, error, scenario => options.Refusal(parse, scenario), scenario =>
             {
-                if (options.Refusal(parse, scenario) is { } refusal)
-                {
-                    writers.Error.WriteLine($"endurance: {refusal}");
-                    return ExitCode.Usage;
-                }
-
                 var result = WiringStudy.Run(scenario, options.Read(parse), cancellation);
-                Write(parse.GetValue(format) ?? ResultFormat.Table, scenario, result, screen, writers.Output);
+                Write(parse.GetValue(format) ?? ResultFormat.Table, scenario, result, screen, output);
                 return result.Rows.Any(row => row.Verdict == WiringVerdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
             }));
-        });
         return command;
     }
 

@@ -15,19 +15,11 @@ internal sealed class WiringCommandOptions
     private const string FreeAir = "free_air";
     private static readonly string[] LoadTypes = ["lamp", "inductive", "resistive", "motor"];
 
-    private readonly Option<string> _insulation = new("--insulation")
-    {
-        Description = "Conductor temperature that the insulation stands, degC: 105, 150 or 200. Default: 150.",
-        HelpName = "DEGC",
-        CustomParser = Choice.Of("--insulation", "105", "150", "200"),
-    };
+    private readonly Option<string> _insulation =
+        Choice.Option("--insulation", "DEGC", "Conductor temperature that the insulation stands, degC: 105, 150 or 200. Default: 150.", "105", "150", "200");
 
-    private readonly Option<string> _bundle = new("--bundle")
-    {
-        Description = $"How the wires run: {InBundle} or {FreeAir}. Default: {InBundle}.",
-        HelpName = "PLACE",
-        CustomParser = Choice.Of("--bundle", InBundle, FreeAir),
-    };
+    private readonly Option<string> _bundle =
+        Choice.Option("--bundle", "PLACE", $"How the wires run: {InBundle} or {FreeAir}. Default: {InBundle}.", InBundle, FreeAir);
 
     private readonly Option<(string Part, string Type)[]> _loadTypes = new("--load-type")
     {

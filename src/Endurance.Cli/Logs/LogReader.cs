@@ -11,7 +11,6 @@ internal static class LogReader
     private const int LargestMebibytes = 64;
     private const int MostRows = 1_000_000;
     private const int FewestRows = 10;
-    private const char Comment = '#';
 
     public static LogReading Read(string path)
     {
@@ -25,30 +24,12 @@ internal static class LogReader
         var source = new SourceText(path, text.TrimStart('\uFEFF'));
         diagnostics.Source = source;
         var rows = new List<LogRow>();
-        if (Separator(source, diagnostics) is { } separator)
+        if (CellSeparator.Of(source, diagnostics, "the log", "time_s,voltage,current") is { } separator)
             ReadRows(source, separator, rows, diagnostics);
         if (!diagnostics.HasErrors && rows.Count < FewestRows)
             diagnostics.Error("log-too-short", SourceSpan.Nowhere, $"the log holds {rows.Count} rows", $"at least {FewestRows} rows below the headings");
         var (samples, notes) = diagnostics.HasErrors ? ([], []) : LogOrder.Of(rows);
         return new LogReading(samples, diagnostics.InOrder(), notes);
-    }
-
-    /// <summary>The one that the line of headings holds most often; a semicolon or a tab rather than a comma where equal.</summary>
-    private static char? Separator(SourceText source, DiagnosticList diagnostics)
-    {
-        var number = source.Lines.ToList().FindIndex(line => line.Trim().Length > 0 && !line.StartsWith(Comment)) + 1;
-        if (number == 0)
-        {
-            diagnostics.Error("log-empty", SourceSpan.Nowhere, "the log is empty", "a line of headings and rows below it");
-            return null;
-        }
-
-        var heading = source.Line(number);
-        var best = new[] { ';', '\t', ',' }.MaxBy(separator => heading.Count(letter => letter == separator));
-        if (heading.Contains(best))
-            return best;
-        diagnostics.Error("no-separator", new SourceSpan(number, 1, Math.Max(1, heading.Length)), "the line of headings has one column", "headings separated by commas, semicolons or tabs, such as time_s,voltage,current");
-        return null;
     }
 
     private static void ReadRows(SourceText source, char separator, List<LogRow> rows, DiagnosticList diagnostics)
@@ -58,7 +39,7 @@ internal static class LogReader
         {
             Separator = separator,
             HasHeader = false,
-            CommentPrefix = Comment,
+            CommentPrefix = CellSeparator.Comment,
             TrimWhitespace = true,
             TrackLineNumbers = true,
             AllowLineBreaksInQuotes = false,
@@ -77,7 +58,7 @@ internal static class LogReader
                 diagnostics.Error("quotes", line.Whole, "the quotation marks of this line do not pair", "numbers without quotation marks");
                 isMalformed = false;
             }
-            else if (record.All(cell => cell.Length == 0))
+            else if (record.All(cell => cell.Length == 0) || CellSeparator.IsHint(line.Text))
             {
                 continue;
             }

@@ -1,9 +1,13 @@
+using System.Collections.Concurrent;
+using System.Runtime.ExceptionServices;
+
 namespace Endurance.Cli.Output;
 
 /// <summary>Writes a set of files into a folder, all or none, and cleans up after earlier runs into it.</summary>
 /// <remarks>
 /// Each file is written beside its place and then moved there, so no reader ever sees half a file. The program replaces and
-/// deletes what its list (<see cref="OutputManifest"/>) says it wrote, and nothing else. Before anything is moved the list
+/// deletes what its list (<see cref="OutputManifest"/>) says it wrote, unless somebody changed it since, and nothing else. One run at a
+/// time writes into a folder (<see cref="FolderLock"/>). Before anything is moved the list
 /// already holds old and new names together: a run that is killed half-way leaves nothing that the next run takes for foreign.
 /// </remarks>
 internal static class OutputFolder
@@ -28,9 +32,7 @@ internal static class OutputFolder
             if (File.Exists(folder))
                 throw new OutputException($"{folder} is a file; --out needs a folder");
 
-            var listed = OutputManifest.Read(folder);
-            RefuseForeign(folder, files, listed, force);
-            WriteAll(folder, files, listed, cancellation);
+            WriteLocked(folder, files, force, cancellation);
         }
         catch (Exception exception) when (OutputException.IsDisk(exception))
         {
@@ -38,49 +40,76 @@ internal static class OutputFolder
         }
     }
 
-    private static void RefuseForeign(string folder, IReadOnlyList<OutputFile> files, IReadOnlySet<string> listed, bool force)
+    private static void WriteLocked(string folder, IReadOnlyList<OutputFile> files, bool force, CancellationToken cancellation)
+    {
+        var created = MissingFolders(folder);
+        try
+        {
+            Directory.CreateDirectory(folder);
+            using var held = FolderLock.Take(folder);
+            var listed = OutputManifest.Read(folder);
+            RefuseForeign(folder, files, listed, force);
+            WriteAll(folder, files, listed, cancellation);
+        }
+        catch
+        {
+            RemoveIfEmpty(created);
+            throw;
+        }
+    }
+
+    private static void RefuseForeign(string folder, IReadOnlyList<OutputFile> files, ILookup<string, string> listed, bool force)
     {
         var inTheWay = files.Select(file => file.Name).Where(name => Path.Exists(Path.Combine(folder, name))).ToList();
         if (inTheWay.Find(name => Directory.Exists(Path.Combine(folder, name))) is { } directory)
             throw new OutputException($"{Path.Combine(folder, directory)} is a folder in the way of a file");
 
-        var foreign = inTheWay.Where(name => !listed.Contains(name)).ToList();
-        if (force || foreign.Count == 0)
+        var foreign = force ? [] : inTheWay.Where(name => !OutputManifest.IsOwn(listed, folder, name)).ToList();
+        if (foreign.Count == 0)
             return;
 
         var others = foreign.Count > 1 ? $" (and {foreign.Count - 1} more)" : "";
-        throw new OutputException(
-            $"{Path.Combine(folder, foreign[0])}{others} was not written by this program; choose another folder, or replace it with --force");
+        var why = listed.Contains(foreign[0]) ? "was changed after this program wrote it" : "was not written by this program";
+        throw new OutputException($"{Path.Combine(folder, foreign[0])}{others} {why}; choose another folder, or replace it with --force");
     }
 
-    private static void WriteAll(string folder, IReadOnlyList<OutputFile> files, IReadOnlySet<string> listed, CancellationToken cancellation)
+    private static void WriteAll(string folder, IReadOnlyList<OutputFile> files, ILookup<string, string> listed, CancellationToken cancellation)
     {
         var names = files.Select(file => file.Name).ToHashSet(StringComparer.Ordinal);
-        var created = MissingFolders(folder);
-        var partials = new List<string>();
+        var before = listed.SelectMany(entry => entry.Select(digest => (Name: entry.Key, Digest: digest))).ToList();
+        var partials = files.Select(file => Partial(folder, file.Name)).ToList();
         try
         {
-            Directory.CreateDirectory(folder);
-            foreach (var file in files)
-            {
-                cancellation.ThrowIfCancellationRequested();
-                partials.Add(WriteBeside(folder, file));
-            }
-
+            WriteAllBeside(folder, files, cancellation);
             cancellation.ThrowIfCancellationRequested();
-            Replace(folder, OutputManifest.For(names.Concat(listed)), partials);
+            var written = files.Select(file => (file.Name, OutputManifest.Digest(Partial(folder, file.Name)))).ToList();
+            Replace(folder, OutputManifest.For([.. written, .. before]), partials);
             foreach (var name in files.Select(file => file.Name))
                 File.Move(Partial(folder, name), Path.Combine(folder, name), overwrite: true);
 
-            foreach (var stale in listed.Where(name => !names.Contains(name) && !Directory.Exists(Path.Combine(folder, name))))
+            foreach (var stale in listed.Select(entry => entry.Key).Where(name => !names.Contains(name) && File.Exists(Path.Combine(folder, name)) && OutputManifest.IsOwn(listed, folder, name)))
                 File.Delete(Path.Combine(folder, stale));
 
-            Replace(folder, OutputManifest.For(names), partials);
+            Replace(folder, OutputManifest.For(written), partials);
         }
         catch
         {
-            CleanUp(partials, created);
+            partials.ForEach(TryDelete);
             throw;
+        }
+    }
+
+    /// <summary>Most of the time goes into drawing pictures, each of which stands for itself.</summary>
+    private static void WriteAllBeside(string folder, IReadOnlyList<OutputFile> files, CancellationToken cancellation)
+    {
+        try
+        {
+            // File by file: a few pictures take far longer than the rest.
+            Parallel.ForEach(Partitioner.Create(files, EnumerablePartitionerOptions.NoBuffering), new ParallelOptions { CancellationToken = cancellation }, file => WriteBeside(folder, file));
+        }
+        catch (AggregateException exception)
+        {
+            ExceptionDispatchInfo.Throw(exception.InnerExceptions[0]);
         }
     }
 
@@ -123,9 +152,8 @@ internal static class OutputFolder
         return missing;
     }
 
-    private static void CleanUp(List<string> partials, List<string> created)
+    private static void RemoveIfEmpty(List<string> created)
     {
-        partials.ForEach(TryDelete);
         foreach (var folder in created.Where(Directory.Exists))
         {
             try

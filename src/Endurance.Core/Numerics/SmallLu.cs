@@ -34,22 +34,6 @@ internal static class SmallLu
         return true;
     }
 
-    /// <summary>Factors a copy of the matrix with as much added to its diagonal as makes its pivots positive; <see langword="false"/>: nothing does.</summary>
-    public static bool TryFactorShifted(ReadOnlySpan<double> matrix, Span<double> factors, int n)
-    {
-        const double first = 1e-3, last = 1e12;
-        for (var shift = 0.0; shift < last; shift = shift == 0 ? first : 4 * shift)
-        {
-            matrix.CopyTo(factors);
-            for (var i = 0; i < n; i++)
-                factors[(i * n) + i] += shift;
-            if (TryFactor(factors, n))
-                return true;
-        }
-
-        return false;
-    }
-
     /// <summary>Solves with the factors; <paramref name="b"/> is overwritten by the solution.</summary>
     public static void Solve(ReadOnlySpan<double> factors, Span<double> b, int n)
     {

@@ -1,5 +1,3 @@
-using Endurance.Numerics;
-
 namespace Endurance.Simulation;
 
 /// <summary>Tells where the voltage falls away when a network has no operating point.</summary>
@@ -34,10 +32,10 @@ internal sealed class CollapseProbe
         equations.PowerShare = reached;
         equations.Assemble();
         equations.Jacobian.CopyTo(factors, 0);
-        if (!SmallLu.TryFactor(factors, motion.Length))
+        if (!network.Elimination.TryFactor(factors))
             throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
         FillPowerCurrents();
-        SmallLu.Solve(factors, motion, motion.Length);
+        network.Elimination.Solve(factors, motion);
         var largest = motion.Max();
         for (var i = 0; i < motion.Length; i++)
             Buses[i] = run.Energised[i] && motion[i] >= largest / 2;

@@ -5,6 +5,9 @@ namespace Endurance.Simulation;
 /// <summary>A feed as numbers in SI units; its parts add up to one branch.</summary>
 internal sealed class CompiledFeed
 {
+    /// <summary>Ohms below which a branch is stiffer than the balance of currents can resolve; a fraction of any joint's.</summary>
+    private const double LeastOhms = 1e-6;
+
     public CompiledFeed(Feed feed, int from, int to, int ground)
     {
         Ground = ground;
@@ -21,7 +24,7 @@ internal sealed class CompiledFeed
         };
         Junction = feed.Diode as JunctionDiode;
         var total = ConductorResistance + (Junction?.SeriesResistance.Ohms ?? 0);
-        SeriesResistance = total > 0 ? total : Feed.LeastResistance.Ohms;
+        SeriesResistance = total > 0 ? Math.Max(total, LeastOhms) : Feed.LeastResistance.Ohms;
         if (feed.Diode is IdealDiodeController controller)
         {
             OnResistance = controller.OnResistance.Ohms;

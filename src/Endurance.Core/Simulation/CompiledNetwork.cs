@@ -1,3 +1,5 @@
+using Endurance.Numerics;
+
 namespace Endurance.Simulation;
 
 /// <summary>A scenario's network as arrays of numbers; immutable and shared between runs and threads.</summary>
@@ -45,4 +47,7 @@ internal sealed class CompiledNetwork
     public required double Ambient { get; init; }
 
     public int NodeCount => NodeNames.Length;
+
+    /// <summary>How the Jacobian of this network's node voltages is factored.</summary>
+    public required Elimination Elimination { get; init; }
 }

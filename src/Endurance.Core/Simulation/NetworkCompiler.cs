@@ -1,4 +1,5 @@
 using Endurance.Components;
+using Endurance.Numerics;
 using Endurance.Scenarios;
 
 namespace Endurance.Simulation;
@@ -13,7 +14,14 @@ internal static class NetworkCompiler
     {
         var nodes = new Nodes(scenario);
         var engines = scenario.Engines;
-        var feeds = scenario.Feeds.Select(feed => new CompiledFeed(feed, nodes.Bus(feed.From), nodes.Bus(feed.To), nodes.Ground(feed.Return)));
+        CompiledFeed[] feeds =
+        [
+            .. scenario.Feeds.Select(feed => new CompiledFeed(feed, nodes.Bus(feed.From), nodes.Bus(feed.To), nodes.Ground(feed.Return))),
+            .. scenario.Loads.SelectMany(load => CompileInputs(load, nodes)),
+        ];
+        CompiledLoad[] loads = [.. scenario.Loads.Select(load => LoadCompiler.Compile(load, scenario, nodes))];
+        CompiledCoil[] coils = [.. scenario.Feeds.Index().Where(feed => feed.Item.Contactor is not null).Select(feed => LoadCompiler.CompileCoil(feed.Item, feed.Index, nodes))];
+        CompiledLoad?[] fields = [.. scenario.Alternators.Select(alternator => LoadCompiler.CompileField(alternator, nodes))];
         return new CompiledNetwork
         {
             NodeNames = [.. nodes.Names],
@@ -24,16 +32,25 @@ internal static class NetworkCompiler
             Batteries = CompileBatteries(scenario, nodes),
             Alternators = [.. scenario.Alternators.Select(alternator => CompileAlternator(alternator, nodes, engines.IndexOf(alternator.DrivenBy ?? "")))],
             Chargers = [.. scenario.Chargers.Select(charger => CompileCharger(charger, nodes))],
-            Feeds = [.. feeds, .. scenario.Loads.SelectMany(load => CompileInputs(load, nodes))],
+            Feeds = feeds,
             ListedFeeds = scenario.Feeds.Length,
-            Loads = [.. scenario.Loads.Select(load => LoadCompiler.Compile(load, scenario, nodes))],
-            Coils = [.. scenario.Feeds.Index().Where(feed => feed.Item.Contactor is not null).Select(feed => LoadCompiler.CompileCoil(feed.Item, feed.Index, nodes))],
-            Fields = [.. scenario.Alternators.Select(alternator => LoadCompiler.CompileField(alternator, nodes))],
+            Loads = loads,
+            Coils = coils,
+            Fields = fields,
             Breakers = [.. CompileBreakers(scenario)],
             Hysteresis = scenario.System == SystemVoltage.Volts28 ? Hysteresis28 : Hysteresis14,
             Ambient = scenario.Ambient.Kelvin,
+            Elimination = new Elimination(nodes.Names.Count, [.. feeds.SelectMany(Ties), .. Returns([.. loads, .. coils.SelectMany(coil => new[] { coil.Holding, coil.PullingIn }), .. fields])]),
         };
     }
+
+    /// <summary>The nodes whose currents a feed makes depend on each other's volts.</summary>
+    private static IEnumerable<(int First, int Second)> Ties(CompiledFeed feed) =>
+        feed.Ground < 0 ? [(feed.From, feed.To)] : [(feed.From, feed.To), (feed.From, feed.Ground), (feed.To, feed.Ground)];
+
+    /// <summary>The same of loads that return through a ground point.</summary>
+    private static IEnumerable<(int First, int Second)> Returns(IEnumerable<CompiledLoad?> loads) =>
+        loads.Where(load => load is { Ground: >= 0 }).Select(load => (load!.Node, load.Ground));
 
     private static CompiledBattery[] CompileBatteries(Scenario scenario, Nodes nodes)
     {

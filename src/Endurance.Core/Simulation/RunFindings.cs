@@ -8,19 +8,15 @@ namespace Endurance.Simulation;
 /// <summary>What a finished run noticed about itself.</summary>
 internal static class RunFindings
 {
-    public static ImmutableArray<Finding> Of(CompiledNetwork network, Watches watches, NetworkEquations equations)
-    {
-        var findings = ImmutableArray.CreateBuilder<Finding>();
-        foreach (var step in watches.Steps.Where(step => !step.IsTimed && !step.IsSpent))
-            findings.Add(NeverCame(step));
-        if (equations.ThermalRunaway)
-        {
-            findings.Add(new Finding("thermal-runaway", Severity.Warning, "diodes", "",
-                "A diode heats itself faster than its heat path carries away. Use a larger diode or a better heat path."));
-        }
+    public static ImmutableArray<Finding> Of(CompiledNetwork network, Watches watches, NetworkEquations equations) =>
+        [.. watches.Steps.Where(step => !step.IsTimed && !step.IsSpent).Select(NeverCame), .. OfDiodes(equations)];
 
-        return findings.ToImmutable();
-    }
+    /// <summary>Those that hold however far the run went.</summary>
+    public static ImmutableArray<Finding> OfDiodes(NetworkEquations equations) => !equations.ThermalRunaway ? [] :
+    [
+        new Finding("thermal-runaway", Severity.Warning, "diodes", "",
+            "A diode heats itself faster than its heat path carries away. Use a larger diode or a better heat path."),
+    ];
 
     private static Finding NeverCame(WaitingStep step)
     {

@@ -35,6 +35,9 @@ public sealed record SimulationResult
     /// <summary>End of the run: the horizon, or the instant at which nothing was left.</summary>
     public required Duration End { get; init; }
 
+    /// <summary>Why the run broke off at <see cref="End"/>, with everything up to there; <see langword="null"/> when it went on to its end.</summary>
+    public Chatter? Chatter { get; init; }
+
     /// <summary>Energy out of the sources less energy into loads and losses, over the energy out of the sources.</summary>
     public required double EnergyResidual { get; init; }
 

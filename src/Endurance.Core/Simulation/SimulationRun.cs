@@ -56,6 +56,7 @@ internal sealed class SimulationRun
     private double t;
     private double suggested = FirstStep;
     private double nextSample;
+    private bool hasBegun;
     private int accepted;
     private int rejected;
 
@@ -100,6 +101,7 @@ internal sealed class SimulationRun
     {
         settlement.Begin(y);
         recorder.Begin(y);
+        hasBegun = true;
         trace?.Add(0, y);
         nextSample = trace?.Interval ?? double.PositiveInfinity;
         settlement.BeforeChange = Observe;
@@ -154,6 +156,24 @@ internal sealed class SimulationRun
         journal.Note(t, EventKind.End, "", t >= horizon || decided?.IsDecided(t) == true ? "end of the time simulated" : "no source left");
         var statistics = new SimulationStatistics(accepted, rejected, solver.Solves, solver.Iterations);
         return recorder.Result(y, t, start, statistics, trace?.ToTrace(), Findings());
+    }
+
+    /// <summary>What is known up to the instant at which parts began to switch each other without end.</summary>
+    public SimulationResult BrokenOff(Chatter chatter)
+    {
+        if (!hasBegun && system.TrySolve(y))
+        {
+            recorder.Begin(y);
+            trace?.Add(0, y);
+        }
+
+        var statistics = new SimulationStatistics(accepted, rejected, solver.Solves, solver.Iterations);
+        var result = recorder.Result(y, t, start, statistics, trace?.ToTrace(), RunFindings.OfDiodes(solver.Equations));
+        return result with
+        {
+            Chatter = chatter,
+            Events = [.. result.Events, new TimedEvent(chatter.Time, EventKind.End, "", chatter.Words)],
+        };
     }
 
     private void EndDead()

@@ -25,9 +25,18 @@ public sealed class Simulator
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public SimulationResult Run(FailureCase failureCase, SimulationOptions options, CancellationToken cancellation = default)
     {
+        var result = RunUntilChatter(failureCase, options, cancellation);
+        return result.Chatter is { } chatter ? throw new ChatteringException(chatter, failureCase.Name) : result;
+    }
+
+    /// <summary>As <see cref="Run"/>, but parts that switch each other without end are an outcome: the run breaks off there and says so in <see cref="SimulationResult.Chatter"/>.</summary>
+    /// <exception cref="UnsolvedNetworkException">The solver did not reach its accuracy.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public SimulationResult RunUntilChatter(FailureCase failureCase, SimulationOptions options, CancellationToken cancellation = default)
+    {
+        var run = new SimulationRun(scenario, network, failureCase, options);
         try
         {
-            var run = new SimulationRun(scenario, network, failureCase, options);
             run.Begin();
             while (!run.IsFinished)
             {
@@ -39,7 +48,7 @@ public sealed class Simulator
         }
         catch (ChatteringException chattering)
         {
-            throw new ChatteringException(chattering.Parts, chattering.Minutes, failureCase.Name);
+            return run.BrokenOff(chattering.Chatter);
         }
     }
 

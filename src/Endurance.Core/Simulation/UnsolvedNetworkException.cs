@@ -10,6 +10,13 @@ public sealed class UnsolvedNetworkException : Exception
         Bus = bus;
     }
 
+    private UnsolvedNetworkException(string bus, string message)
+        : base(message) => Bus = bus;
+
+    /// <summary>Chargers that feed each other in a circle can chase each other without end.</summary>
+    public static UnsolvedNetworkException OfChargers(string charger, string bus) =>
+        new(bus, $"The network was not solved: what {charger} takes at {bus} does not settle, because chargers feed each other in a circle. Switch one of them off.");
+
     /// <summary>The bus with the largest imbalance.</summary>
     public string Bus { get; }
 }

@@ -9,6 +9,16 @@ internal static class DiagramSvg
 {
     private const string Ink = "#1b1f24";
 
+    /// <summary>Pixels beyond which the drawing is too small to read on an upright sheet.</summary>
+    private const double WidestUpright = 900;
+
+    /// <summary>Whether it wants a sheet laid on its side.</summary>
+    public static bool IsWide(Scenario scenario)
+    {
+        var rows = DiagramContent.Rows(scenario);
+        return DiagramLayout.Of(rows, DiagramContent.Branches(scenario, rows)).Width > WidestUpright;
+    }
+
     public static void Write(HtmlWriter html, Scenario scenario)
     {
         var rows = DiagramContent.Rows(scenario);

@@ -29,7 +29,7 @@ internal static class CaseSection
         .. Landing(scenario.Horizon, result),
         Loads(scenario, result),
         Buses(scenario.Horizon, result),
-        Batteries(scenario.Horizon, result),
+        Batteries(result.Chatter?.Time ?? scenario.Horizon, result),
         .. Feeds(result),
     ];
 
@@ -75,9 +75,9 @@ internal static class CaseSection
                     SummaryTable.Subject(judged.Requirement) + (judged.Requirement.DipsAllowed ? " (dips allowed)" : ""),
                     CellText.RoundMinutes(judged.Requirement.Endure),
                     CellText.MinutesWithin(judged.Endurance, horizon),
-                    CellText.Margin(judged.Endurance, judged.Requirement.Endure, horizon),
+                    CellText.Margin(result, judged, horizon),
                     judged.LimitedBy ?? "nothing",
-                    CellText.Judged(judged.Verdict)))]),
+                    CellText.Judged(judged.Verdict, result.Chatter)))]),
         ];
     }
 

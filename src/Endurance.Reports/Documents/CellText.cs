@@ -1,4 +1,5 @@
 using Endurance.Quantities;
+using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
 
 namespace Endurance.Reports;
@@ -21,7 +22,7 @@ internal static class CellText
         time is { } reached ? Minutes(reached) : "more than " + RoundMinutes(horizon);
 
     /// <summary>What is left over a requirement, signed; a shortfall too small to show is still shown as one.</summary>
-    public static string Margin(Duration? endurance, Duration endure, Duration horizon)
+    private static string Margin(Duration? endurance, Duration endure, Duration horizon)
     {
         if (endurance is not { } reached)
             return "more than " + RoundMinutes(horizon - endure);
@@ -32,11 +33,20 @@ internal static class CellText
         return "+" + rounded;
     }
 
+    /// <summary>That of a requirement in a case; a case that breaks off fails with any.</summary>
+    public static string Margin(CaseResult result, RequirementResult judged, Duration horizon) =>
+        result.Chatter is null ? Margin(judged.Endurance, judged.Requirement.Endure, horizon) : "not known";
+
     public static string Volts(Voltage voltage) => RoundedNumber.Fixed(voltage.Volts, 2);
 
     public static string Amperes(Current current) => RoundedNumber.Fixed(current.Amperes, 2);
 
     public static string Percent(double fraction) => RoundedNumber.Fixed(fraction * 100, 1);
+
+    /// <summary>The verdict of a case, with the word for one that could not be run to its end.</summary>
+    public static ReportCell Judged(CaseResult result) => Judged(result.Verdict, result.Chatter);
+
+    public static ReportCell Judged(Verdict verdict, Chatter? chatter) => chatter is null ? Judged(verdict) : new("FAIL, chatters", CellTone.Bad);
 
     public static ReportCell Judged(Verdict verdict) => verdict switch
     {

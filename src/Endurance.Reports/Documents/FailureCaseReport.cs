@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Endurance.Findings;
 using Endurance.Scenarios;
 using Endurance.Studies.FailureCases;
 
@@ -12,11 +13,24 @@ public static class FailureCaseReport
         scenario.Title,
         [
             .. Summary(scenario, cases),
-            .. cases.SelectMany(result => CaseSection.Blocks(scenario, result)),
+            .. InEveryCase(cases),
+            .. cases.SelectMany(result => CaseSection.Blocks(scenario, result with { Findings = result.Findings.RemoveAll(Shared(cases).Contains) })),
             .. AssumptionBlocks.Of([.. scenario.Assumptions, .. cases.SelectMany(result => result.Assumptions)]),
             new ReportHeading("Before you rely on this"),
             new ReportList("", Cautions.All),
         ]);
+
+    /// <summary>What is found alike in every case is mostly about the scenario itself, and is told once.</summary>
+    private static ImmutableArray<ReportBlock> InEveryCase(ImmutableArray<CaseResult> cases) => Shared(cases) is { IsEmpty: false } shared
+        ? [new ReportHeading("Found in every case"), .. FindingBlocks.Of(shared)]
+        : [];
+
+    /// <summary>Of cases that were run to their end; a single one keeps its own.</summary>
+    private static ImmutableArray<Finding> Shared(ImmutableArray<CaseResult> cases)
+    {
+        var whole = cases.Where(result => result.Chatter is null).ToArray();
+        return whole.Length < 2 ? [] : [.. whole[0].Findings.Distinct().Where(finding => whole.All(result => result.Findings.Contains(finding)))];
+    }
 
     /// <summary>The first table alone.</summary>
     public static ReportDocument DescribeQuiet(Scenario scenario, ImmutableArray<CaseResult> cases) =>

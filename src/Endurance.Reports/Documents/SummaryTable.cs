@@ -36,8 +36,8 @@ internal static class SummaryTable
             CellText.MinutesWithin(result.Endurance, horizon),
             AfterRecognition(horizon, result),
             deciding is null ? CellText.Absent : $"{Subject(deciding.Requirement)} {CellText.RoundMinutes(deciding.Requirement.Endure)}",
-            deciding is null ? CellText.Absent : CellText.Margin(deciding.Endurance, deciding.Requirement.Endure, horizon),
-            CellText.Judged(result.Verdict),
+            deciding is null ? CellText.Absent : CellText.Margin(result, deciding, horizon),
+            CellText.Judged(result),
         ];
     }
 

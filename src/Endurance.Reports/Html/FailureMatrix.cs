@@ -18,8 +18,9 @@ internal static class FailureMatrix
         return
         [
             new ReportParagraph(
-                $"Each part fails in each way from zero on, with nothing else wrong (\"{SingleFailureStudy.OnItsOwn}\") and on top of each failure case. A cell tells the minutes until the first loss and the verdict of the requirements. "
+                $"Each part fails in each way from zero on, with nothing else wrong (\"{SingleFailureStudy.OnItsOwn}\") and on top of each failure case. A cell tells the minutes until the first loss, \">\" where nothing is lost in the time simulated, and the verdict of the requirements. "
                 + $"{RoundedNumber.Short(hidden, 0)} of {RoundedNumber.Short(failures.Length, 0)} failures show nothing in normal operation: only the test named finds them."),
+            .. StudyBlocks.ListUnlessEmpty("Not tried", [.. UntriedFailure.Of(facts.Scenario).Select(untried => untried.Why)]),
             new ReportTable(
                 "Minutes to the first loss and verdict",
                 [new("part"), new("failure"), .. cases.Select(name => new ReportColumn(name)), new("hidden"), new("shown by")],
@@ -40,7 +41,8 @@ internal static class FailureMatrix
     {
         if (row is null)
             return CellText.Absent;
-        var minutes = CellText.MinutesWithin(row.Endurance, horizon);
-        return row.Verdict == Verdict.None ? minutes : CellText.Judged(row.Verdict) with { Text = $"{minutes} {CellText.Judged(row.Verdict).Text}" };
+        var minutes = row.Endurance is { } lost ? CellText.Minutes(lost) : ">\u00A0" + CellText.RoundMinutes(horizon);
+        var judged = CellText.Judged(row.Verdict, row.Chatter);
+        return row.Verdict == Verdict.None ? minutes : judged with { Text = $"{minutes} {judged.Text}" };
     }
 }

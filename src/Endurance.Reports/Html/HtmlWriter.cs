@@ -38,6 +38,13 @@ internal sealed class HtmlWriter
         return this;
     }
 
+    /// <summary>Text that may also be broken after an underscore, as names are written.</summary>
+    public HtmlWriter Breakable(string text)
+    {
+        html.Append(Escape(VisibleText.Of(text)).Replace("_", "_<wbr>", StringComparison.Ordinal));
+        return this;
+    }
+
     /// <summary>A whole element with text in it.</summary>
     public HtmlWriter Element(string tag, string text, params ReadOnlySpan<(string Name, string Value)> attributes) =>
         Open(tag, attributes).Text(text).Close(tag);

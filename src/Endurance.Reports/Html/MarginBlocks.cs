@@ -5,31 +5,51 @@ namespace Endurance.Reports.Html;
 /// <summary>How much of each thing may go before a requirement fails.</summary>
 internal static class MarginBlocks
 {
+    /// <summary>Limits come from a coarser solver, so they are shown to a tenth.</summary>
+    private const int Decimals = 1;
+
     public static ImmutableArray<ReportBlock> Of(ReviewFacts facts)
     {
         if (facts.Margins.IsEmpty)
             return [new ReportParagraph("The scenario has no requirement, so there is no limit to look for.")];
         return
         [
-            new ReportParagraph("Each is varied on its own, everything else as written, until some requirement of some failure case fails."),
+            new ReportParagraph(
+                "Each is varied on its own, everything else as written, until some requirement of some failure case fails. A battery of another capacity is assumed to have a resistance that falls as 1/capacity, and the same health, temperature and shape of discharge; a lower health is assumed to change capacity alone."),
             new ReportTable(
                 "Limits at which every requirement is still met",
-                [new("varied"), new("now"), new("limit"), new("remark")],
-                [.. facts.Margins.Select(margin => ImmutableArray.Create<ReportCell>(
-                    [margin.Subject, Shown(margin, margin.Now), Limit(margin), Remark(margin)]))]),
+                [new("varied"), new("now"), new("limit"), new("to spare"), new("case that decides"), new("remark")],
+                [.. facts.Margins.Select(Row)]),
         ];
     }
 
-    private static ReportCell Limit(SizingMargin margin) => margin.Result.Limit is { } limit
-        ? new ReportCell((margin.Result.IsBeyondRange ? "beyond " : "") + Shown(margin, limit * margin.Scale))
-        : new ReportCell("none found", CellTone.Bad);
-
-    private static string Remark(SizingMargin margin)
+    private static ImmutableArray<ReportCell> Row(SizingMargin margin)
     {
-        if (margin.Result.Limit is null)
-            return "no value tried meets every requirement";
-        return margin.Result.IsNotMonotonic ? "further on it passes or fails again: take the limit with care" : CellText.Absent;
+        var terms = SizingTerms.Of(margin.Find);
+        var now = $"{RoundedNumber.Short(terms.InUnit(margin.Now), 2)} {terms.Unit}";
+        var subject = terms.Noun + (margin.Subject.Length > 0 ? " of " + margin.Subject : "");
+        if (margin.Result.Limit is not { } limit)
+            return [subject, now, new ReportCell("none found", CellTone.Bad), CellText.Absent, CellText.Absent, "no value tried meets every requirement"];
+        var beyond = !margin.Result.IsBeyondRange ? "" : margin.IsSmallest ? " or less" : " or more";
+        return
+        [
+            subject,
+            now,
+            terms.SafeWithUnit(limit, margin.IsSmallest, Decimals) + beyond,
+            Spare(margin, terms, limit),
+            margin.Result.AtLimit is { LimitedBy: not null } at ? at.Case : CellText.Absent,
+            margin.Result.IsNotMonotonic ? "further on it passes or fails again: take the limit with care" : CellText.Absent,
+        ];
     }
 
-    private static string Shown(SizingMargin margin, double value) => $"{RoundedNumber.Fixed(value, 1)} {margin.Unit}";
+    /// <summary>Rounded down, so that what is printed is there.</summary>
+    private static ReportCell Spare(SizingMargin margin, SizingTerms terms, double limit)
+    {
+        var spare = terms.InUnit(margin.IsSmallest ? margin.Now - limit : limit - margin.Now);
+        var tenths = Math.Floor(Math.Round(Math.Abs(spare) * 10, 6)) / 10;
+        if (spare < 0)
+            return new ReportCell(tenths > 0 ? $"short by {RoundedNumber.Fixed(tenths, Decimals)} {terms.Unit}" : $"short by less than 0.1 {terms.Unit}", CellTone.Bad);
+        var more = margin.Result.IsBeyondRange ? "at least " : "";
+        return new ReportCell($"{more}{RoundedNumber.Fixed(tenths, Decimals)} {terms.Unit}", CellTone.Good);
+    }
 }

@@ -9,7 +9,7 @@ internal static class PageScript
         (function () {
           function rank(text) {
             if (text === '-' || text === '') return [2, 0, text];
-            var more = text.indexOf('more than ') === 0, number = /^[-+]?\d+(\.\d+)?/.exec(more ? text.slice(10) : text);
+            var more = /^(more than |>\u00a0)/.exec(text), number = /^[-+]?\d+(\.\d+)?/.exec(more ? text.slice(more[0].length) : text);
             return number ? [0, parseFloat(number[0]) + (more ? 1e9 : 0), text] : [1, 0, text];
           }
           function compare(a, b) {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Endurance.Scenarios;
 using Endurance.Studies.BatteryCurves;
 using Endurance.Studies.FailureCases;
+using Endurance.Studies.LayoutComparison;
 using Endurance.Studies.LoadAnalysis;
 using Endurance.Studies.SingleFailures;
 using Endurance.Studies.Wiring;
@@ -13,14 +14,11 @@ public sealed record ReviewFacts
 {
     public required Scenario Scenario { get; init; }
 
-    /// <summary>Name without a folder.</summary>
-    public required string FileName { get; init; }
+    /// <summary>The scenario.</summary>
+    public required ReviewFile File { get; init; }
 
-    /// <summary>The whole file as text.</summary>
-    public required string FileText { get; init; }
-
-    /// <summary>SHA-256 of the file's bytes, lower-case hexadecimal.</summary>
-    public required string FileHash { get; init; }
+    /// <summary>Laid over it, in order.</summary>
+    public ImmutableArray<ReviewFile> Overlays { get; init; } = [];
 
     /// <summary>Of the program.</summary>
     public required string Version { get; init; }
@@ -39,6 +37,9 @@ public sealed record ReviewFacts
 
     /// <summary>One a battery.</summary>
     public required ImmutableArray<BatteryCurve> Batteries { get; init; }
+
+    /// <summary>As drawn and each layout of the file; empty when it has none.</summary>
+    public ImmutableArray<LayoutResult> Layouts { get; init; } = [];
 
     /// <summary>How far each thing may slip before a requirement fails; empty without requirements.</summary>
     public ImmutableArray<SizingMargin> Margins { get; init; } = [];

@@ -7,14 +7,17 @@ namespace Endurance.Reports.Html;
 /// <summary>One page for somebody who checks the design: self-contained, readable without script, fit for print.</summary>
 public static class ReviewPage
 {
-    /// <summary>Forbids the page every request; only its own style and script run.</summary>
-    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
+    private const string Rings = "The rings, and the minutes in the key, tell when the bus first falls below its cutoff, or when the run ends where it has none.";
+
+    /// <summary>The one section that a page may lack.</summary>
+    private const string Layouts = "layouts";
 
     private static readonly ImmutableArray<(string Id, string Title, Action<HtmlWriter, ReviewFacts> Write)> Sections =
     [
         ("answer", "Answer", Answer),
         ("diagram", "Feed diagram", Diagram),
         ("cases", "Failure cases and their timelines", Cases),
+        (Layouts, "Layouts side by side", LayoutSection),
         ("loads", "Load analysis", (html, facts) => BlockWriter.Write(html, LoadAnalysisReport.Body(facts.Scenario, facts.Loads), 3)),
         ("margins", "Sizing margin", (html, facts) => BlockWriter.Write(html, MarginBlocks.Of(facts), 3)),
         ("failures", "Single failures", (html, facts) => BlockWriter.Write(html, FailureMatrix.Of(facts), 3)),
@@ -28,36 +31,53 @@ public static class ReviewPage
     ];
 
     /// <summary>The same facts give the same text, which ends with a line feed.</summary>
-    public static string Write(ReviewFacts facts)
+    /// <param name="facts">Shown.</param>
+    /// <param name="watch">Where a server keeps the page fresh; <see langword="null"/>: the page asks nobody.</param>
+    public static string Write(ReviewFacts facts, PageWatch? watch = null)
     {
-        var html = new HtmlWriter();
-        html.Markup("<!DOCTYPE html>\n").Open("html", ("lang", "en")).Open("head");
-        html.Markup("<meta charset=\"utf-8\">\n");
-        html.Open("meta", ("http-equiv", "Content-Security-Policy"), ("content", Policy));
-        html.Markup("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        html.Element("title", $"{facts.Scenario.Title}: electrical endurance").Open("style").Markup(PageStyle.Css).Close("style").Close("head");
-        html.Open("body").Open("header").Element("h1", facts.Scenario.Title);
+        var head = new PageHead($"{facts.Scenario.Title}: electrical endurance")
+        {
+            Scripts = watch is null ? [PageScript.Text] : [PageScript.Text, WatchScript.Text],
+            AsksItsServer = watch is not null,
+        };
+        return PageFrame.Write(head, html =>
+        {
+            watch?.Write(html);
+            Body(html, facts);
+        });
+    }
+
+    private static void Body(HtmlWriter html, ReviewFacts facts)
+    {
+        html.Open("header").Element("h1", facts.Scenario.Title);
         Origin(html, facts);
         html.Close("header").Open("nav", ("aria-label", "Sections")).Open("ol");
-        foreach (var section in Sections)
+        var sections = Sections.Where(section => section.Id != Layouts || !facts.Layouts.IsEmpty).ToArray();
+        foreach (var section in sections)
             html.Open("li").Element("a", section.Title, ("href", "#" + section.Id)).Close("li");
         html.Close("ol").Close("nav").Open("main");
-        foreach (var section in Sections)
+        foreach (var section in sections)
         {
             html.Open("section", ("id", section.Id)).Element("h2", section.Title);
             section.Write(html, facts);
             html.Close("section");
         }
 
-        return html.Close("main").Open("script").Markup(PageScript.Text).Close("script").Close("body").Close("html").ToString();
+        html.Close("main");
     }
 
     private static void Origin(HtmlWriter html, ReviewFacts facts)
     {
         html.Element("p", "How long the essential electrical loads last after each failure, what goes first, and what that answer rests on.");
         html.Open("dl");
-        Term(html, "Scenario", facts.FileName);
-        Term(html, "SHA-256", facts.FileHash);
+        Term(html, "Scenario", facts.File.Name);
+        Term(html, "SHA-256", facts.File.Hash);
+        foreach (var overlay in facts.Overlays)
+        {
+            Term(html, "Overlay", overlay.Name);
+            Term(html, "SHA-256", overlay.Hash);
+        }
+
         Term(html, "Program", "Endurance " + facts.Version);
         Term(html, "Date", facts.Date is { } date ? LoadAnalysisReport.Date(date) : "not given");
         Term(html, "Simulated", $"{CellText.RoundMinutes(facts.Scenario.Horizon)} min after zero, {RoundedNumber.Short(facts.Scenario.NominalVoltage.Volts, 0)} V system");
@@ -72,13 +92,13 @@ public static class ReviewPage
         if (facts.Scenario.EssentialBus is { } bus && CaseComparisonPlot.Describe(facts.Scenario, facts.Cases, bus) is { } plot)
         {
             html.Element("p", "Point at a curve, or select it and use the arrow keys, to read minutes and values.", ("class", "small screen"));
-            CurveFigure.Write(html, plot with { Notes = plot.Notes.SetItem(0, "The rings, and the minutes in the key, tell when the bus first falls below its cutoff, or when the run ends where it has none.") }, 0);
+            CurveFigure.Write(html, plot with { Notes = plot.Notes.SetItem(0, Rings) }, 0);
         }
     }
 
     private static void Diagram(HtmlWriter html, ReviewFacts facts)
     {
-        html.Open("figure").Element("figcaption", "Buses as bars, sources and feeds as lines between them, as drawn at time zero");
+        html.Open("figure", ("class", DiagramSvg.IsWide(facts.Scenario) ? "wide" : "upright")).Element("figcaption", "Buses as bars, sources and feeds as lines between them, as drawn at time zero");
         html.Open("div", ("class", "scroll"), ("role", "region"), ("tabindex", "0"), ("aria-label", "Feed diagram"));
         DiagramSvg.Write(html, facts.Scenario);
         html.Close("div").Close("figure");
@@ -102,20 +122,34 @@ public static class ReviewPage
         }
     }
 
+    private static void LayoutSection(HtmlWriter html, ReviewFacts facts)
+    {
+        html.Element("p", "The rest of this page is about the aircraft as drawn. Each layout is the same aircraft wired in another way.");
+        BlockWriter.Write(html, LayoutReport.Describe(facts.Layouts).Blocks, 3);
+        foreach (var (i, one) in facts.Layouts[0].Cases.Index())
+        {
+            if (LayoutPlot.Describe(facts.Layouts, one.Result.Name) is { } plot)
+                CurveFigure.Write(html, plot with { Notes = plot.Notes.SetItem(0, Rings) }, facts.Cases.Length + facts.Batteries.Length + 1 + i);
+        }
+    }
+
     private static void Batteries(HtmlWriter html, ReviewFacts facts)
     {
         if (facts.Batteries.IsEmpty)
             html.Element("p", "The scenario has no battery.");
         foreach (var (i, curve) in facts.Batteries.Index())
         {
-            BlockWriter.Write(html, BatteryCurveReport.Blocks(facts.Scenario, curve), 3);
+            BlockWriter.Write(html, [.. BatteryCurveReport.Blocks(facts.Scenario, curve)], 3);
             CurveFigure.Write(html, BatteryCurvePlot.Describe(facts.Scenario.Title, curve), facts.Cases.Length + 1 + i);
         }
     }
 
     private static void ScenarioText(HtmlWriter html, ReviewFacts facts)
     {
-        html.Open("p").Element("code", facts.FileName).Text(", SHA-256 ").Element("code", facts.FileHash).Close("p");
-        html.Open("pre", ("tabindex", "0")).Lines(facts.FileText).Close("pre");
+        foreach (var file in facts.Overlays.Prepend(facts.File))
+        {
+            html.Open("p").Element("code", file.Name).Text(", SHA-256 ").Element("code", file.Hash).Close("p");
+            html.Open("pre", ("tabindex", "0")).Lines(file.Text).Close("pre");
+        }
     }
 }

@@ -3,9 +3,12 @@ using Endurance.Studies.Sizing;
 namespace Endurance.Reports.Html;
 
 /// <summary>One thing varied until a requirement fails.</summary>
-/// <param name="Subject">What is varied, in words.</param>
-/// <param name="Unit">Of the numbers shown.</param>
-/// <param name="Scale">From the SI unit of the result to <paramref name="Unit"/>.</param>
-/// <param name="Now">As the scenario has it, in <paramref name="Unit"/>.</param>
-/// <param name="Result">In SI units.</param>
-public sealed record SizingMargin(string Subject, string Unit, double Scale, double Now, LimitResult Result);
+/// <param name="Find">What is varied.</param>
+/// <param name="Subject">Name of the battery; empty where it is about none.</param>
+/// <param name="Now">As the scenario has it, in the SI unit of what is varied.</param>
+/// <param name="Result">What was found.</param>
+public sealed record SizingMargin(SizingFind Find, string Subject, double Now, LimitResult Result)
+{
+    /// <summary>The least that passes was looked for, otherwise the most.</summary>
+    public bool IsSmallest => Find is SizingFind.Capacity or SizingFind.Health;
+}

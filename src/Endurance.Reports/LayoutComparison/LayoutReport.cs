@@ -73,6 +73,6 @@ public static class LayoutReport
         one.HighestDiodePower is { } power ? RoundedNumber.Fixed(power.Watts, 2) : CellText.Absent,
         one.HighestJunction is { } junction ? RoundedNumber.Fixed(junction.Celsius, 0) : CellText.Absent,
         RoundedNumber.Short(one.Result.Findings.Length, 0),
-        CellText.Judged(one.Result.Verdict),
+        CellText.Judged(one.Result),
     ];
 }

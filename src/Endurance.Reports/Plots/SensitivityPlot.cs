@@ -18,10 +18,10 @@ public static class SensitivityPlot
         var middle = (written ?? horizon).Minutes;
         var spans = rows.Select((row, i) =>
         {
-            var kind = result.KindOf(row.Quantity);
+            var kind = result.KindOf(row);
             return new PlotSpan(
                 i,
-                VisibleText.Shortened(row.Quantity, 30),
+                VisibleText.Shortened(row.IsGroup ? "group " + row.Quantity : row.Quantity, 30),
                 middle,
                 result.MinutesOf(row.Low, caseIndex),
                 result.MinutesOf(row.High, caseIndex),

@@ -10,7 +10,7 @@ public static class FailureCsv
     /// <summary>A header, then a row a failure and case; empty minutes mean not lost within the horizon.</summary>
     public static string Write(Scenario scenario, ImmutableArray<FailureRow> rows) => CsvRows.Write(
         string.Join(',', [
-            "part", "mode", "case", "endurance_minutes", "verdict", "lost", "hidden", "revealed_by",
+            "part", "mode", "case", "endurance_minutes", "verdict", "lost", "hidden", "revealed_by", "chattering",
             .. scenario.EssentialLoads.Select(load => CsvText.FromPerson(load + "_minutes"))]),
         rows.Select(row => (IEnumerable<string>)
         [
@@ -22,6 +22,7 @@ public static class FailureCsv
             CsvText.FromPerson(string.Join(' ', row.Lost)),
             row.IsHidden ? "yes" : "no",
             CsvText.FromPerson(row.RevealedBy),
+            CsvText.Chattering(row.Chatter),
             .. row.Loads.Select(Minutes),
         ]));
 

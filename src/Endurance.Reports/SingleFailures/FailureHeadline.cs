@@ -23,6 +23,7 @@ internal static class FailureHeadline
             [
                 .. Worst("takes the most, soonest, on its own", own),
                 .. Worst("takes the most, soonest, in a failure case", inCases),
+                .. LoadRole.Of(standing.Scenario).SelectMany(role => WholeRole(standing, role)),
                 .. standing.Scenario.Requirements.Where(requirement => !requirement.Loads.IsEmpty).SelectMany(requirement => WholeRequirement(standing, requirement)),
             ]);
     }
@@ -41,14 +42,28 @@ internal static class FailureHeadline
     private static IEnumerable<ImmutableArray<ReportCell>> WholeRequirement(FailureStanding standing, Requirement requirement)
     {
         var question = $"takes every load of: {SummaryTable.Subject(requirement)} {CellText.RoundMinutes(requirement.Endure)} min{(requirement.Case is { } only ? $" ({only})" : "")}";
-        var taking = standing.Rows
+        return Soonest(question, standing.Rows
             .Where(row => !standing.FailingAsTheyStand.Contains(row.Case) && (requirement.Case is null || requirement.Case == row.Case) && requirement.Loads.All(row.Lost.Contains))
-            .OrderBy(row => FirstLost(row)?.Seconds ?? double.PositiveInfinity)
-            .DistinctBy(FailureStanding.Name, StringComparer.Ordinal)
-            .ToImmutableArray();
+            .OrderBy(row => FirstLost(row)?.Seconds ?? double.PositiveInfinity));
+    }
+
+    /// <summary>The failures that stop the engine, or leave nothing to look at: alone first, then the soonest.</summary>
+    private static IEnumerable<ImmutableArray<ReportCell>> WholeRole(FailureStanding standing, LoadRole role) =>
+        Soonest(role.Question, standing.Rows
+            .Where(row => standing.TakesAll(row, role.Loads))
+            .OrderBy(row => row.Case != SingleFailureStudy.OnItsOwn)
+            .ThenBy(row => Times(standing, row, role).Max(lost => lost.Time)),
+            row => string.Join(", ", Times(standing, row, role).Select(lost => $"{lost.Load} {CellText.MinutesOr(lost.Time, CellText.Absent)} min")));
+
+    private static IEnumerable<(string Load, Duration? Time)> Times(FailureStanding standing, FailureRow row, LoadRole role) =>
+        role.Loads.Select(load => (load, row.Loads[standing.Scenario.EssentialLoads.IndexOf(load)]));
+
+    private static IEnumerable<ImmutableArray<ReportCell>> Soonest(string question, IEnumerable<FailureRow> ordered, Func<FailureRow, string>? lost = null)
+    {
+        var taking = ordered.DistinctBy(FailureStanding.Name, StringComparer.Ordinal).ToImmutableArray();
         if (taking.IsEmpty)
             return [StudyBlocks.Row(question, "none", CellText.Absent, CellText.Absent, CellText.Absent)];
-        var named = taking.Take(MostNamed).Select((row, i) => Row(i == 0 ? question : "", row, FirstLost(row)));
+        var named = taking.Take(MostNamed).Select((row, i) => Row(i == 0 ? question : "", row, FirstLost(row), lost));
         return taking.Length <= MostNamed
             ? named
             : named.Append(StudyBlocks.Row("", $"and {taking.Length - MostNamed} more", CellText.Absent, CellText.Absent, CellText.Absent));
@@ -56,12 +71,12 @@ internal static class FailureHeadline
 
     private static Duration? FirstLost(FailureRow row) => row.Loads.Where(time => time is not null).Min();
 
-    private static ImmutableArray<ReportCell> Row(string question, FailureRow row, Duration? first) =>
+    private static ImmutableArray<ReportCell> Row(string question, FailureRow row, Duration? first, Func<FailureRow, string>? lost = null) =>
     [
         question,
         FailureStanding.Name(row),
         row.Case,
-        $"{row.Lost.Length} of {row.Loads.Length}: {string.Join(", ", row.Lost)}",
+        lost?.Invoke(row) ?? $"{row.Lost.Length} of {row.Loads.Length}: {string.Join(", ", row.Lost)}",
         CellText.MinutesOr(first, CellText.Absent),
     ];
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.Json;
 using Endurance.Studies.SingleFailures;
 
@@ -8,7 +7,18 @@ namespace Endurance.Reports;
 public static class FailureJson
 {
     /// <summary>Indented JSON that ends with a line feed.</summary>
-    public static string Write(ImmutableArray<FailureRow> rows) => JsonText.Write(json => JsonText.WriteArray(json, "rows", rows, WriteRow));
+    public static string Write(FailureStanding standing) => JsonText.Write(json =>
+    {
+        JsonText.WriteArray(json, "rows", standing.Rows, WriteRow);
+        JsonText.WriteArray(json, "not_tried", standing.Untried, WriteUntried);
+    });
+
+    private static void WriteUntried(Utf8JsonWriter json, UntriedFailure untried)
+    {
+        json.WriteString("part", untried.Part);
+        json.WriteString("mode", PartFailure.WordOf(untried.Mode));
+        json.WriteString("why", untried.Why);
+    }
 
     private static void WriteRow(Utf8JsonWriter json, FailureRow row)
     {
@@ -21,6 +31,7 @@ public static class FailureJson
         foreach (var load in row.Lost)
             json.WriteStringValue(load);
         json.WriteEndArray();
+        JsonText.WriteChatter(json, row.Chatter);
         json.WriteString("revealed_by", row.RevealedBy);
     }
 }

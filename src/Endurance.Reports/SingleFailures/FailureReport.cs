@@ -18,6 +18,8 @@ public static class FailureReport
             FailureHeadline.Of(standing),
             .. StudyBlocks.ListUnlessEmpty("Cases that miss a requirement without any further failure; they are left out above and below",
                 standing.FailingAsTheyStand),
+            .. LoadRole.Of(standing.Scenario).IsEmpty ? [] : new[] { new ReportParagraph("An essential load counts as an ignition or a display when its name says so.") },
+            .. StudyBlocks.ListUnlessEmpty("Not tried", [.. standing.Untried.Select(untried => untried.Why)]),
             .. Losing(standing),
             .. Hidden(standing),
             .. standing.IsOfPairs ? [] : Matrix(standing, matrixCase),
@@ -39,10 +41,13 @@ public static class FailureReport
             [new("part"), new("how"), new("case"), new("endurance", "min"), new("lost"), new("revealed by")],
             [.. losing.Take(MostRows).Select(row => StudyBlocks.Row(
                 row.Part, row.Mode, row.Case, CellText.MinutesWithin(row.Endurance, standing.Scenario.Horizon),
-                row.Lost.IsEmpty ? "no essential load" : string.Join(", ", row.Lost), (row.IsHidden ? "nothing; " : "") + row.RevealedBy))]);
+                Lost(row), (row.IsHidden ? "nothing; " : "") + row.RevealedBy))]);
         if (losing.Length > MostRows)
             yield return new ReportParagraph($"{losing.Length - MostRows} more rows: --format csv or json has them all.");
     }
+
+    private static string Lost(FailureRow row) =>
+        (row.Lost.IsEmpty ? "no essential load" : string.Join(", ", row.Lost)) + (row.Chatter is { } chatter ? $"; {chatter.Words}" : "");
 
     /// <summary>A hidden failure waits for the second one.</summary>
     private static IEnumerable<ReportBlock> Hidden(FailureStanding standing)

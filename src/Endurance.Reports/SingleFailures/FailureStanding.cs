@@ -38,6 +38,24 @@ public sealed class FailureStanding(
         }
     }
 
+    /// <summary>Batteries of which no shorted cell could be tried.</summary>
+    public ImmutableArray<UntriedFailure> Untried { get; } = UntriedFailure.Of(scenario);
+
+    /// <summary>Whether a failure takes all of some essential loads, though the case leaves one of them without it.</summary>
+    internal bool TakesAll(FailureRow row, ImmutableArray<string> loads)
+    {
+        var without = withoutFailure.First(result => string.Equals(result.Name, row.Case, StringComparison.Ordinal)).Run.Loads
+            .ToDictionary(load => load.Name, load => load.TimePowered, StringComparer.Ordinal);
+        return loads.All(load => IsLost(row.Case, load, row.Loads[scenario.EssentialLoads.IndexOf(load)])) && !loads.All(load => IsLost(row.Case, load, without[load]));
+    }
+
+    /// <summary>Before a requirement of the case lets it go; at all where none is about it.</summary>
+    private bool IsLost(string failureCase, string load, Duration? lost)
+    {
+        var required = scenario.Requirements.Where(requirement => requirement.Loads.Contains(load) && (requirement.Case ?? failureCase) == failureCase).ToArray();
+        return lost is { } time && (required.Length == 0 || required.Any(requirement => time < requirement.Endure));
+    }
+
     /// <summary>How one cell of the matrix stands: its minutes and a word.</summary>
     internal (string Text, Plots.BarKind Kind) Cell(FailureRow row, int load)
     {

@@ -10,7 +10,7 @@ public static class SizingCsv
     {
         var terms = SizingTerms.Of(answer.Question.Find);
         return CsvRows.Write(
-            terms.ValueKey + ",endurance_minutes,required_minutes,case,lost_first,verdict",
+            terms.ValueKey + ",endurance_minutes,required_minutes,case,lost_first,verdict,chattering",
             answer.Limit.Curve.Select(trial => (string[])
             [
                 RoundedNumber.Short(terms.InUnit(trial.Value), 4),
@@ -19,6 +19,7 @@ public static class SizingCsv
                 CsvText.FromPerson(trial.Case),
                 CsvText.FromPerson(trial.LimitedBy ?? ""),
                 trial.Passes ? "pass" : "fail",
+                CsvText.Chattering(trial.Chatter),
             ]));
     }
 }

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Endurance.Scenarios;
+using Endurance.Simulation;
+using Endurance.Studies.FailureCases;
 using Endurance.Studies.Sizing;
 
 namespace Endurance.Reports;
@@ -56,8 +58,10 @@ public static class SizingReport
         trial.Required is { } required ? CellText.RoundMinutes(required) : CellText.Absent,
         trial.LimitedBy is null ? CellText.Absent : trial.Case,
         trial.LimitedBy ?? "nothing",
-        trial.Passes ? new ReportCell("PASS", CellTone.Good) : new ReportCell("FAIL", CellTone.Bad),
+        Judged(trial),
     ];
+
+    private static ReportCell Judged(Trial trial) => CellText.Judged(trial.Passes ? Verdict.Pass : Verdict.Fail, trial.Chatter);
 
     private static string InWords(SizingTerms terms, SizingAnswer answer)
     {
@@ -66,10 +70,10 @@ public static class SizingReport
             SizingFind.Capacity or SizingFind.Health => $"{answer.Question.Subject} has {terms.WithUnit(answer.Present.Value)} now, with which the requirements are {(answer.Present.Passes ? "met" : "not met")}. ",
             _ => $"As it stands the requirements are {(answer.Present.Passes ? "met" : "not met")}. ",
         };
-        return present + Verdict(terms, answer) + Decides(answer) + Assumed(answer);
+        return present + Found(terms, answer) + Decides(answer) + Assumed(answer);
     }
 
-    private static string Verdict(SizingTerms terms, SizingAnswer answer)
+    private static string Found(SizingTerms terms, SizingAnswer answer)
     {
         var (curve, limit) = (answer.Limit.Curve, answer.Limit);
         var (low, high) = (terms.WithUnit(curve[0].Value), terms.WithUnit(curve[^1].Value));
@@ -100,7 +104,17 @@ public static class SizingReport
         _ => "",
     };
 
-    private static ImmutableArray<string> Warnings(SizingTerms terms, SizingAnswer answer) => answer.Limit.IsNotMonotonic
+    private static ImmutableArray<string> Warnings(SizingTerms terms, SizingAnswer answer) => [.. TurnsBack(terms, answer), .. Chatters(terms, answer)];
+
+    private static IEnumerable<string> Chatters(SizingTerms terms, SizingAnswer answer)
+    {
+        if (answer.Limit.Chattering is > 0 and var count && answer.Limit.Curve.First(trial => trial.Chatter is not null).Chatter is { } chatter)
+        {
+            yield return $"At {RoundedNumber.Short(count, 0)} of {RoundedNumber.Short(answer.Limit.Curve.Length, 0)} values of {terms.Quantity} a case cannot be run to its end and counts as failed; at the first, {chatter.Words}. {Chatter.Remedy}";
+        }
+    }
+
+    private static IEnumerable<string> TurnsBack(SizingTerms terms, SizingAnswer answer) => answer.Limit.IsNotMonotonic
         ? [$"The answer turns back: beyond the limit some values of {terms.Quantity} {(IsSmallest(answer) ? "below" : "above")} it pass again. Shedding, dropped loads or battery protection can do that. The limit given is the first met from the safe end; read the table of values."]
         : [];
 
@@ -124,7 +138,7 @@ public static class SizingReport
                     CellText.MinutesWithin(pair.Second.Endurance, scenario.Horizon),
                     pair.Second.Case,
                     pair.Second.LimitedBy ?? "nothing",
-                    pair.Second.Passes ? new ReportCell("PASS", CellTone.Good) : new ReportCell("FAIL", CellTone.Bad)))]);
+                    Judged(pair.Second)))]);
         }
     }
 

@@ -28,10 +28,10 @@ internal sealed record SizingTerms(string LimitKey, string ValueKey, string Unit
     public string WithUnit(double si) => $"{RoundedNumber.Short(InUnit(si), 2)} {Unit}";
 
     /// <summary>An edge, rounded towards the values that pass, so that what is printed passes too.</summary>
-    public string SafeWithUnit(double si, bool isSmallest)
+    public string SafeWithUnit(double si, bool isSmallest, int decimals = 2)
     {
-        var hundredths = InUnit(si) * 100;
-        var safe = isSmallest ? Math.Ceiling(hundredths - 1e-6) : Math.Floor(hundredths + 1e-6);
-        return $"{RoundedNumber.Short(safe / 100, 2)} {Unit}";
+        var steps = Math.Pow(10, decimals);
+        var safe = isSmallest ? Math.Ceiling((InUnit(si) * steps) - 1e-6) : Math.Floor((InUnit(si) * steps) + 1e-6);
+        return $"{RoundedNumber.Short(safe / steps, decimals)} {Unit}";
     }
 }

@@ -5,13 +5,13 @@ namespace Endurance.Reports;
 /// <summary>A spread as comma-separated text: a row a case and requirement.</summary>
 public static class SpreadCsv
 {
-    private const string Header = "case,p5_minutes,p50_minutes,p95_minutes,subject,endure_minutes,samples_met,samples,probability,probability_low,probability_high";
+    private const string Header = "case,p5_minutes,p50_minutes,p95_minutes,subject,endure_minutes,samples_met,samples,probability,probability_low,probability_high,samples_chattering";
 
     /// <summary>Empty minutes mean not lost within the horizon; a case without requirements has one row.</summary>
     public static string Write(SpreadResult result) => CsvRows.Write(
         Header,
         result.Cases.SelectMany(one => one.Requirements.IsEmpty
-            ? [[.. Minutes(one), "", "", "", Count(result.Options.Samples), "", "", ""]]
+            ? [[.. Minutes(one), "", "", "", Count(result.Options.Samples), "", "", "", Count(one.Chattering)]]
             : one.Requirements.Select(judged => (string[])
             [
                 .. Minutes(one),
@@ -22,6 +22,7 @@ public static class SpreadCsv
                 RoundedNumber.Short(judged.Share, 6),
                 RoundedNumber.Short(judged.Interval.Low, 6),
                 RoundedNumber.Short(judged.Interval.High, 6),
+                Count(one.Chattering),
             ])));
 
     private static string[] Minutes(SpreadCase one) =>

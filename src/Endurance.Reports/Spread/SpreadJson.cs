@@ -27,6 +27,7 @@ public static class SpreadJson
         JsonText.Minutes(json, "p5_minutes", one.Quantile(0.05));
         JsonText.Minutes(json, "p50_minutes", one.Quantile(0.5));
         JsonText.Minutes(json, "p95_minutes", one.Quantile(0.95));
+        json.WriteNumber("samples_chattering", one.Chattering);
         JsonText.WriteArray(json, "requirements", one.Requirements, WriteRequirement);
     }
 
@@ -45,9 +46,17 @@ public static class SpreadJson
 
     private static void WriteEffect(Utf8JsonWriter json, SpreadResult result, SensitivityRow row, int caseIndex)
     {
-        var kind = result.KindOf(row.Quantity);
+        var kind = result.KindOf(row);
         json.WriteString("case", result.Cases[caseIndex].Name);
         json.WriteString("quantity", row.Quantity);
+        if (row.IsGroup)
+        {
+            json.WriteStartArray("of_group");
+            foreach (var tolerance in row.Tolerances)
+                json.WriteStringValue(tolerance.Quantity);
+            json.WriteEndArray();
+        }
+
         json.WriteString("unit", QuantityText.Unit(kind));
         JsonText.Number(json, "low", QuantityText.InUnit(kind, row.Low.Value), Decimals);
         JsonText.Number(json, "high", QuantityText.InUnit(kind, row.High.Value), Decimals);

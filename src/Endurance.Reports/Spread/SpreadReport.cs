@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Endurance.Scenarios;
+using Endurance.Simulation;
 using Endurance.Studies.Spread;
 
 namespace Endurance.Reports;
@@ -13,7 +14,8 @@ public static class SpreadReport
         [
             Spread(result),
             new ReportParagraph("One sample in twenty falls short of P5, half of P50, nineteen in twenty of P95. \"More than\" means: not lost within the "
-                + $"{CellText.RoundMinutes(result.Scenario.Horizon)} min simulated. {Drawn(result)} The tolerances are drawn independently of each other; what belongs together, such as all loads, is one tolerance (loads.draw)."),
+                + $"{CellText.RoundMinutes(result.Scenario.Horizon)} min simulated. {Drawn(result)} Tolerances of one group move together; all others are drawn independently of each other."),
+            .. StudyBlocks.ListUnlessEmpty("Samples that could not be run to their end", Chattering(result)),
             Probabilities(result),
             new ReportParagraph("The interval (Wilson, 95 %) tells how well so many samples know the probability. It knows nothing of tolerances that are themselves wrong."),
             Tolerances(result),
@@ -23,6 +25,13 @@ public static class SpreadReport
 
     private static string Drawn(SpreadResult result) =>
         $"{RoundedNumber.Short(result.Options.Samples, 0)} samples, a Latin hypercube with seed {RoundedNumber.Short(result.Options.Seed, 0)}: the same seed gives the same numbers.";
+
+    /// <summary>Samples in which parts switch without end are counted, never left out.</summary>
+    private static ImmutableArray<string> Chattering(SpreadResult result) =>
+    [
+        .. result.Cases.Where(one => one.Chattering > 0).Select(one =>
+            $"{one.Name}: {RoundedNumber.Short(one.Chattering, 0)} of {RoundedNumber.Short(result.Options.Samples, 0)}. {string.Join(", ", one.ChatteringParts)} switched on and off without end; the minutes of these samples end there, and they meet no requirement. {Chatter.Remedy}"),
+    ];
 
     private static ReportTable Spread(SpreadResult result) => new(
         "Endurance by failure case, within the tolerances",
@@ -53,7 +62,7 @@ public static class SpreadReport
 
     private static ReportTable Tolerances(SpreadResult result) => new(
         "What was varied",
-        [new("quantity"), new("distribution"), new("5 % point"), new("95 % point"), new("as written")],
+        [new("quantity"), new("distribution"), new("5 % point"), new("95 % point"), new("as written"), new("moves with")],
         [.. result.Scenario.Tolerances.Select(tolerance =>
         {
             var kind = result.KindOf(tolerance.Quantity);
@@ -63,7 +72,8 @@ public static class SpreadReport
                 Shape(tolerance.Distribution),
                 QuantityText.WithUnit(kind, tolerance.Distribution.Quantile(0.05)),
                 QuantityText.WithUnit(kind, tolerance.Distribution.Quantile(0.95)),
-                written is { } value ? QuantityText.WithUnit(kind, value) : CellText.Absent);
+                written is { } value ? QuantityText.WithUnit(kind, value) : CellText.Absent,
+                tolerance.Group is { } group ? $"group {group}" : CellText.Absent);
         })]);
 
     private static IEnumerable<ReportBlock> Sensitivity(SpreadResult result, int caseIndex)
@@ -76,12 +86,13 @@ public static class SpreadReport
                 $"Each tolerance alone, largest effect first: {result.Cases[caseIndex].Name}",
                 [new("quantity"), new("low"), new("gives", "min"), new("high"), new("gives", "min"), new("change", "min")],
                 [.. result.Ranked(caseIndex).Select(row => StudyBlocks.Row(
-                    row.Quantity,
-                    QuantityText.WithUnit(result.KindOf(row.Quantity), row.Low.Value),
+                    SpreadResult.Words(row),
+                    QuantityText.WithUnit(result.KindOf(row), row.Low.Value),
                     CellText.MinutesWithin(row.Low.Cases[caseIndex].Endurance, result.Scenario.Horizon),
-                    QuantityText.WithUnit(result.KindOf(row.Quantity), row.High.Value),
+                    QuantityText.WithUnit(result.KindOf(row), row.High.Value),
                     CellText.MinutesWithin(row.High.Cases[caseIndex].Endurance, result.Scenario.Horizon),
                     RoundedNumber.Fixed(Math.Abs(result.MinutesOf(row.High, caseIndex) - result.MinutesOf(row.Low, caseIndex)), 1)))]),
+            .. result.Sensitivity.Any(row => row.IsGroup) ? [new ReportParagraph("A group stands at the 5 % and the 95 % points of all its tolerances at once.")] : Array.Empty<ReportBlock>(),
         ];
     }
 

@@ -24,7 +24,7 @@ public sealed record SpreadResult
     public required ImmutableArray<SensitivityRow> Sensitivity { get; init; }
 
     /// <summary>Every sample meets every requirement.</summary>
-    public bool IsMetByAll => Cases.All(one => one.Requirements.All(requirement => requirement.Met == Options.Samples));
+    public bool IsMetByAll => Cases.All(one => one.Chattering == 0 && one.Requirements.All(requirement => requirement.Met == Options.Samples));
 
     /// <summary>The tolerances' effects on one case, largest change of minutes first; a case not lost counts to the horizon.</summary>
     internal ImmutableArray<SensitivityRow> Ranked(int caseIndex) =>
@@ -34,4 +34,10 @@ public sealed record SpreadResult
     internal double MinutesOf(SweepPoint point, int caseIndex) => (point.Cases[caseIndex].Endurance ?? Scenario.Horizon).Minutes;
 
     internal QuantityKind KindOf(string quantity) => AdjustableQuantities.Find(Scenario, quantity)?.Kind ?? QuantityKind.Number;
+
+    /// <summary>A group stands at a share of every distribution in it.</summary>
+    internal QuantityKind KindOf(SensitivityRow row) => row.IsGroup ? QuantityKind.Fraction : KindOf(row.Tolerances[0].Quantity);
+
+    internal static string Words(SensitivityRow row) =>
+        row.IsGroup ? $"{row.Quantity} ({string.Join(", ", row.Tolerances.Select(tolerance => tolerance.Quantity))})" : row.Quantity;
 }

@@ -5,7 +5,7 @@ public static class SweepCsv
 {
     /// <summary>Empty minutes mean not lost within the horizon.</summary>
     public static string Write(SweepResult result) => CsvRows.Write(
-        "quantity,unit,value,case,endurance_minutes,lost_first,verdict",
+        "quantity,unit,value,case,endurance_minutes,lost_first,verdict,chattering",
         result.Points.SelectMany(point => point.Cases.Select(one => (string[])
         [
             CsvText.FromPerson(result.Quantity.Path),
@@ -15,5 +15,6 @@ public static class SweepCsv
             one.Endurance is { } lasts ? RoundedNumber.Short(lasts.Minutes, 4) : "",
             CsvText.FromPerson(one.LimitedBy ?? ""),
             Wording.Of(one.Verdict),
+            CsvText.Chattering(one.Chatter),
         ])));
 }

@@ -25,7 +25,7 @@ public static class SweepReport
         result.Number(point),
         CellText.MinutesWithin(point.Cases[c].Endurance, result.Scenario.Horizon),
         point.Cases[c].LimitedBy ?? "nothing",
-        CellText.Judged(point.Cases[c].Verdict),
+        CellText.Judged(point.Cases[c]),
     ];
 
     private static string AsWritten(SweepResult result) =>

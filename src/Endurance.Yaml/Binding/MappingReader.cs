@@ -85,6 +85,8 @@ internal sealed class MappingReader
     /// <summary>Which of two words stands there; <see langword="null"/> when absent or faulty.</summary>
     public bool? Either(string key, string yes, string no)
     {
+        if (!Known(key).Shape.Takes(yes) || !Known(key).Shape.Takes(no))
+            throw new InvalidOperationException($"The table of {_section.Kind} does not list {yes} and {no} for {key}.");
         if (Text(key) is not { } word)
             return null;
         if (string.Equals(word, yes, StringComparison.Ordinal))

@@ -58,7 +58,7 @@ internal static class ScenarioBinder
     private static void CheckVersion(MappingReader top)
     {
         if (top.Text("endurance") is { } version && version is not "1")
-            top.Error("unknown-version", "endurance", $"this is format version {Quoted.Of(version)}, which cannot be read", "endurance: 1");
+            top.Error("unknown-version", "endurance", $"this is format version {Quoted.Of(version)}, and this program reads version 1 alone", "endurance: 1, or the program that wrote the file");
     }
 
     private static SystemVoltage System(MappingReader top)

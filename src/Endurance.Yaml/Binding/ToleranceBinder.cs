@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Endurance.Findings;
 using Endurance.Scenarios;
 using Endurance.Studies.Adjustment;
 using Endurance.Yaml.Diagnostics;
@@ -14,7 +15,22 @@ internal static class ToleranceBinder
     public static ImmutableArray<Tolerance> Bind(MappingReader top, Scenario scenario)
     {
         var quantities = AdjustableQuantities.Of(scenario);
-        return [.. NamedParts.EntriesOf(top, "tolerances").Select(entry => Tolerance(top, quantities, entry)).OfType<Tolerance>()];
+        ImmutableArray<Tolerance> tolerances = [.. NamedParts.EntriesOf(top, "tolerances").Select(entry => Tolerance(top, quantities, entry)).OfType<Tolerance>()];
+        if (top.Reading.Diagnostics.HasErrors)
+            return tolerances;
+        foreach (var alone in tolerances.GroupBy(tolerance => tolerance.Source, StringComparer.Ordinal).Where(group => group.Count() == 1).Select(group => group.First()).Where(tolerance => tolerance.Group is not null))
+            WarnOfAlone(top, alone, tolerances);
+        return tolerances;
+    }
+
+    /// <summary>A group of one moves together with nothing: a slip, or a leftover.</summary>
+    private static void WarnOfAlone(MappingReader top, Tolerance alone, ImmutableArray<Tolerance> tolerances)
+    {
+        var entry = NamedParts.EntriesOf(top, "tolerances").First(candidate => string.Equals(candidate.Key.Value, alone.Quantity, StringComparison.Ordinal));
+        var others = tolerances.Where(tolerance => tolerance != alone).Select(tolerance => tolerance.Group).OfType<string>().Distinct(StringComparer.Ordinal);
+        top.Reading.Diagnostics.Add(
+            Severity.Warning, "group-of-one", ((MappingNode)entry.Value).Find("group")!.Value.Span, $"no other tolerance is of the group {Quoted.Of(alone.Group!)}, so nothing moves together with {Quoted.Of(alone.Quantity)}",
+            "the same group at another tolerance, or none", NearestName.Find(alone.Group!, others));
     }
 
     private static Tolerance? Tolerance(MappingReader top, ImmutableArray<AdjustableQuantity> quantities, MappingEntry entry)
@@ -36,12 +52,15 @@ internal static class ToleranceBinder
         }
 
         var reader = new MappingReader(top.Reading, mapping, StudyKeys.Tolerance, $"the tolerance of {Quoted.Of(path)}", entry.Key.Span);
-        return Distribution(reader, quantity) is { } distribution ? new Tolerance(path, distribution) : null;
+        return Distribution(reader, quantity) is { } distribution ? new Tolerance(path, distribution, Group(reader)) : null;
     }
+
+    private static string? Group(MappingReader reader) =>
+        reader.Text("group") is { } name && NamedParts.HasGoodName(reader.Reading, (ScalarNode)reader.Find("group")!) ? name : null;
 
     private static Distribution? Distribution(MappingReader reader, AdjustableQuantity quantity)
     {
-        var shapes = StudyKeys.Tolerance.Keys.Select(key => key.Name).Where(reader.Has).ToArray();
+        var shapes = StudyKeys.Distributions.Where(reader.Has).ToArray();
         if (shapes.Length != 1)
         {
             var message = shapes.Length == 0
@@ -111,7 +130,7 @@ internal static class ToleranceBinder
     {
         var expected = ofPart.Length > 0
             ? "one of " + string.Join(", ", ofPart.Select(quantity => quantity.Path))
-            : $"a part and its quantity, such as ship_battery.health; or {AdjustableQuantities.AllLoads}, {AdjustableQuantities.RecognitionDelay}";
+            : $"a part and its quantity, such as ship_battery.health; or {string.Join(", ", AdjustableQuantities.Groups)}";
         reading.Diagnostics.Error(
             "unknown-quantity", key.Span, $"there is no quantity {Quoted.Of(key.Value)}", expected, NearestName.Find(key.Value, quantities.Select(quantity => quantity.Path)));
     }

@@ -9,40 +9,50 @@ internal sealed class DiagnosticList(string file)
 {
     private const int Most = 200;
 
-    private readonly List<Diagnostic> _diagnostics = [];
+    private readonly List<(Diagnostic Told, int Source)> _diagnostics = [];
 
     /// <summary>Text that places refer to; set once it is known.</summary>
     public SourceText? Source { get; set; }
 
-    public int ErrorCount => _diagnostics.Count(diagnostic => diagnostic.Severity == Severity.Error);
+    /// <summary>Texts that places with a <see cref="SourceSpan.Source"/> of 1, 2, ... refer to.</summary>
+    public ImmutableArray<SourceText> Overlays { get; init; } = [];
+
+    public int ErrorCount => _diagnostics.Count(entry => entry.Told.Severity == Severity.Error);
 
     public bool HasErrors => ErrorCount > 0;
 
     public void Error(string code, SourceSpan span, string message, string? expected, string? nearest = null) =>
         Add(Severity.Error, code, span, message, expected, nearest);
 
-    public void Add(Severity severity, string code, SourceSpan span, string message, string? expected, string? nearest = null) => _diagnostics.Add(new Diagnostic
+    public void Add(Severity severity, string code, SourceSpan span, string message, string? expected, string? nearest = null)
     {
-        Code = code,
-        Severity = severity,
-        File = file,
-        Line = span.Line,
-        Column = span.Column,
-        Length = Math.Max(1, span.Length),
-        SourceLine = Source?.Line(span.Line) ?? "",
-        Message = message,
-        Expected = expected,
-        Nearest = nearest,
-    });
+        var source = span.Source == 0 ? Source : Overlays[span.Source - 1];
+        _diagnostics.Add((
+            new Diagnostic
+            {
+                Code = code,
+                Severity = severity,
+                File = span.Source == 0 ? file : source!.Name,
+                Line = span.Line,
+                Column = span.Column,
+                Length = Math.Max(1, span.Length),
+                SourceLine = source?.Line(span.Line) ?? "",
+                Message = message,
+                Expected = expected,
+                Nearest = nearest,
+            },
+            span.Source));
+    }
 
     /// <summary>Whether an error already stands at this place.</summary>
     public bool HasErrorAt(SourceSpan span) =>
-        _diagnostics.Exists(diagnostic => diagnostic.Severity == Severity.Error && diagnostic.Line == span.Line && diagnostic.Column == span.Column);
+        _diagnostics.Exists(entry =>
+            entry.Told.Severity == Severity.Error && entry.Source == span.Source && entry.Told.Line == span.Line && entry.Told.Column == span.Column);
 
-    /// <summary>In order of line and column; a flood is cut off with a last word on how many there were.</summary>
+    /// <summary>The scenario first, then its overlays, each in order of line and column; a flood is cut off with a last word on how many there were.</summary>
     public ImmutableArray<Diagnostic> InOrder()
     {
-        var ordered = _diagnostics.OrderBy(diagnostic => diagnostic.Line).ThenBy(diagnostic => diagnostic.Column).ToImmutableArray();
+        var ordered = _diagnostics.OrderBy(entry => entry.Source).ThenBy(entry => entry.Told.Line).ThenBy(entry => entry.Told.Column).Select(entry => entry.Told).ToImmutableArray();
         if (ordered.Length <= Most)
             return ordered;
         var kept = ordered[..Most];
@@ -50,7 +60,7 @@ internal sealed class DiagnosticList(string file)
         {
             Code = "too-many-diagnostics",
             Severity = HasErrors ? Severity.Error : Severity.Warning,
-            File = file,
+            File = kept[^1].File,
             Line = kept[^1].Line,
             Column = kept[^1].Column,
             Message = $"{ordered.Length - Most} more are not shown",

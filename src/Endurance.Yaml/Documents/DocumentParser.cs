@@ -63,7 +63,9 @@ internal sealed class DocumentParser
 
     private ScenarioDocument? Empty()
     {
-        _diagnostics.Error("empty-file", SourceSpan.Nowhere, "the file is empty", "a scenario, beginning with `endurance: 1`");
+        _diagnostics.Error(
+            "empty-file", SourceSpan.Nowhere with { Source = _source.Index }, "the file is empty",
+            _source.Index == 0 ? "a scenario, beginning with `endurance: 1`" : "sections and keys of the scenario that differ");
         return null;
     }
 
@@ -171,7 +173,7 @@ internal sealed class DocumentParser
         var span = SpanOf(node.Start, node.End);
         var line = _source.Line(span.Line);
         var at = span.Column <= line.Length ? line.IndexOf(mark, Math.Max(0, span.Column - 1)) : -1;
-        return at < 0 ? span with { Length = 1 } : new SourceSpan(span.Line, at + 1, length);
+        return at < 0 ? span with { Length = 1 } : new SourceSpan(span.Line, at + 1, length, span.Source);
     }
 
     private RefusedNode Refused(string code, SourceSpan span, string message)
@@ -222,7 +224,7 @@ internal sealed class DocumentParser
         var width = _source.Line(line).Length;
         var column = line == start.Line ? Math.Clamp((int)start.Column, 1, width + 1) : width + 1;
         var length = end.Line == start.Line ? (int)(end.Column - start.Column) : width - column + 1;
-        return new SourceSpan(line, column, Math.Clamp(length, 1, Math.Max(1, width - column + 1)));
+        return new SourceSpan(line, column, Math.Clamp(length, 1, Math.Max(1, width - column + 1)), _source.Index);
     }
 
     /// <summary>Ends the pass after its diagnostic has been written down; never leaves this class.</summary>

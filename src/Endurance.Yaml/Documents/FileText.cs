@@ -21,6 +21,18 @@ internal static class FileText
         return bytes is null ? null : Decode(bytes, diagnostics);
     }
 
+    /// <summary>Text of a file that has been read already.</summary>
+    /// <param name="bytes">Its contents.</param>
+    /// <param name="diagnostics">Gets what is wrong.</param>
+    /// <returns><see langword="null"/> after a diagnostic.</returns>
+    public static string? Of(byte[] bytes, DiagnosticList diagnostics)
+    {
+        if (bytes.Length <= TextGuards.LargestSize)
+            return Decode(bytes, diagnostics);
+        TooLarge(diagnostics, TextGuards.LargestSize / Mebibyte);
+        return null;
+    }
+
     private static byte[]? ReadBytes(string path, DiagnosticList diagnostics, string what, int largestMebibytes)
     {
         try
@@ -37,7 +49,7 @@ internal static class FileText
             var count = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
             if (count <= largest)
                 return buffer[..count];
-            diagnostics.Error("file-too-large", SourceSpan.Nowhere, $"the file is larger than {largestMebibytes} MiB", $"a file of at most {largestMebibytes} MiB");
+            TooLarge(diagnostics, largestMebibytes);
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -54,6 +66,9 @@ internal static class FileText
 
         return null;
     }
+
+    private static void TooLarge(DiagnosticList diagnostics, int mebibytes) =>
+        diagnostics.Error("file-too-large", SourceSpan.Nowhere, $"the file is larger than {mebibytes} MiB", $"a file of at most {mebibytes} MiB");
 
     private static string? Decode(byte[] bytes, DiagnosticList diagnostics)
     {

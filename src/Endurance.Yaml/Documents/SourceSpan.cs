@@ -4,7 +4,8 @@ namespace Endurance.Yaml.Documents;
 /// <param name="Line">1 for the first line; 0 for a fault without a place.</param>
 /// <param name="Column">1 for the first character; 0 for a fault without a place.</param>
 /// <param name="Length">At least 1.</param>
-internal readonly record struct SourceSpan(int Line, int Column, int Length)
+/// <param name="Source">0 for the scenario itself, from 1 for the overlays laid over it, in order.</param>
+internal readonly record struct SourceSpan(int Line, int Column, int Length, int Source = 0)
 {
     /// <summary>The file as a whole.</summary>
     public static SourceSpan Nowhere => new(0, 0, 1);

@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 
 namespace Endurance.Yaml.Documents;
 
-/// <summary>A scenario's text by lines.</summary>
-internal sealed class SourceText(string name, string text)
+/// <summary>A scenario's text, or an overlay's, by lines.</summary>
+internal sealed class SourceText(string name, string text, int index = 0)
 {
     private static readonly string[] LineEnds = ["\r\n", "\n", "\r"];
 
@@ -11,6 +11,9 @@ internal sealed class SourceText(string name, string text)
     public string Name { get; } = name;
 
     public string Text { get; } = text;
+
+    /// <summary>As in <see cref="SourceSpan.Source"/>.</summary>
+    public int Index { get; } = index;
 
     public ImmutableArray<string> Lines { get; } = [.. text.Split(LineEnds, StringSplitOptions.None)];
 

@@ -17,27 +17,27 @@ internal static class TextGuards
     {
         if (source.Text.Length > LargestSize)
         {
-            diagnostics.Error("file-too-large", SourceSpan.Nowhere, "the scenario is larger than 1 MiB", "a file of at most 1 MiB");
+            diagnostics.Error("file-too-large", SourceSpan.Nowhere with { Source = source.Index }, "the scenario is larger than 1 MiB", "a file of at most 1 MiB");
             return false;
         }
 
         var reports = 0;
         for (var number = 1; number <= source.Lines.Length && reports < MostReports; number++)
         {
-            if (Report(source.Line(number), number, diagnostics))
+            if (Report(source.Line(number), number, source.Index, diagnostics))
                 reports++;
         }
 
         return reports == 0;
     }
 
-    private static bool Report(string line, int number, DiagnosticList diagnostics)
+    private static bool Report(string line, int number, int source, DiagnosticList diagnostics)
     {
         var content = line.AsSpan().TrimStart(" \t");
         var tab = line.IndexOf('\t', StringComparison.Ordinal);
         if (tab >= 0 && tab < line.Length - content.Length && !content.IsEmpty && content[0] != '#')
         {
-            diagnostics.Error("tab-indentation", new SourceSpan(number, tab + 1, 1), "a tab is used to indent this line; YAML allows only spaces", "spaces");
+            diagnostics.Error("tab-indentation", new SourceSpan(number, tab + 1, 1, source), "a tab is used to indent this line; YAML allows only spaces", "spaces");
             return true;
         }
 
@@ -46,7 +46,7 @@ internal static class TextGuards
         {
             if (IsForbidden(rune))
             {
-                diagnostics.Error("control-character", new SourceSpan(number, index + 1, 1), string.Create(CultureInfo.InvariantCulture, $"an invisible control character, U+{rune.Value:X4}, is in the text"), "printable text");
+                diagnostics.Error("control-character", new SourceSpan(number, index + 1, 1, source), string.Create(CultureInfo.InvariantCulture, $"an invisible control character, U+{rune.Value:X4}, is in the text"), "printable text");
                 return true;
             }
 

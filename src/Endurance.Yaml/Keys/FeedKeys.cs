@@ -1,3 +1,4 @@
+using Endurance.Library;
 using Endurance.Yaml.Units;
 using static Endurance.Yaml.Keys.KnownKey;
 
@@ -7,7 +8,6 @@ namespace Endurance.Yaml.Keys;
 internal static class FeedKeys
 {
     private const string BusForm = "the name of a bus";
-    private const string StateForm = "closed or open";
 
     public const string DiodeForm = "the name of a diode, or {kind: ...}";
     public const string WireForm = "{gauge: 12 AWG, length: 4 ft} or {resistance: 3 mohm}";
@@ -25,8 +25,11 @@ internal static class FeedKeys
 
     public static readonly Section Diode = new("a diode",
     [
-        Required("kind", "schottky, silicon, ideal_controller or a class of the library"),
-        Text("forward", "two or more points of current and drop, such as [[1 A, 0.35 V], [15 A, 0.52 V]]"),
+        Required("kind", "schottky, silicon, ideal_controller or a class of the library") with
+        {
+            Shape = Shapes.Word(["schottky", "silicon", "ideal_controller", .. DiodeTable.Rows.Select(row => row.Name)]),
+        },
+        Of("forward", "two or more points of current and drop, such as [[1 A, 0.35 V], [15 A, 0.52 V]]", Shapes.Pairs(ForwardCurrent, ForwardDrop, least: 2)),
         Quantity("at", Limits.Celsius(-80, 250, "25 degC")),
         Quantity("saturation_current", QuantityRange.Above(Dimension.Current, "A", 0, 1, "20 uA")),
         Quantity("ideality", Limits.Number(0.5, 10, "1.05")),
@@ -47,22 +50,22 @@ internal static class FeedKeys
     [
         Required("from", BusForm),
         Required("to", BusForm),
-        Text("diode", DiodeForm),
-        Text("wire", WireForm),
-        Text("contactor", "{state: closed, coil: 0.8 A, contact: 0.5 mohm}"),
-        Text("switch", SwitchForm),
-        Text("breaker", BreakerForm),
-        Text("fuse", FuseForm),
-        Text("fusible_link", "a rating such as 40 A"),
-        Text("resistor", "a resistance such as 2.2 ohm, or {resistance: 2.2 ohm, rated: 10 W}"),
+        Of("diode", DiodeForm, Shapes.Text.Or(() => Diode!)),
+        Of("wire", WireForm, Shapes.Keys(() => Wire!)),
+        Of("contactor", "{state: closed, coil: 0.8 A, contact: 0.5 mohm}", Shapes.ClosedOrOpen.Or(() => Contactor!)),
+        Of("switch", SwitchForm, Shapes.ClosedOrOpen.Or(() => Switch!)),
+        Of("breaker", BreakerForm, new Measured(BreakerRating).Or(() => Breaker!)),
+        Of("fuse", FuseForm, new Measured(BreakerRating).Or(() => Fuse!)),
+        Of("fusible_link", "a rating such as 40 A", new Measured(BreakerRating).Or(() => FusibleLink!)),
+        Of("resistor", "a resistance such as 2.2 ohm, or {resistance: 2.2 ohm, rated: 10 W}", new Measured(SeriesResistance).Or(() => Resistor!)),
         Quantity("shunt", Limits.Ohms("1 mohm")),
-        Text("return", ReturnForm),
+        Of("return", ReturnForm, Shapes.Keys(() => Return!)),
     ]);
 
     public static readonly Section Wire = new("a wire",
     [
         Quantity("resistance", Limits.Ohms("3 mohm")),
-        Text("gauge", "a wire gauge such as 12 AWG or 2/0 AWG"),
+        Of("gauge", "a wire gauge such as 12 AWG or 2/0 AWG", Shapes.Gauge),
         Quantity("length", QuantityRange.Above(Dimension.Length, "m", 0, 1000, "4 ft")),
         Quantity("temperature", Limits.Celsius(-80, 260, "40 degC")),
     ]);
@@ -73,23 +76,23 @@ internal static class FeedKeys
 
     public static readonly Section Contactor = new("a contactor",
     [
-        Text("state", StateForm),
-        Text("coil", "a coil current such as 0.8 A, or a coil resistance such as 18 ohm"),
+        Word("state", "closed", "open"),
+        Of("coil", "a coil current such as 0.8 A, or a coil resistance such as 18 ohm", new AnyOf([new Measured(CoilCurrent), new Measured(CoilResistance)])),
         Text("coil_bus", BusForm),
         Quantity("contact", Limits.Ohms("0.5 mohm")),
         Quantity("pull_in", Limits.Amperes("3 A")),
         Quantity("pulls_in_above", Limits.Volts("9 V")),
         Quantity("drops_out_below", Limits.Volts("4 V")),
-        Text("contacts", "normally_open or normally_closed"),
+        Word("contacts", "normally_open", "normally_closed"),
     ]);
 
-    public static readonly Section Switch = new("a switch", [Text("state", StateForm), Quantity("contact", Limits.Ohms("1 mohm"))]);
+    public static readonly Section Switch = new("a switch", [Word("state", "closed", "open"), Quantity("contact", Limits.Ohms("1 mohm"))]);
 
     public static readonly Section Breaker = new("a breaker",
     [
         RequiredQuantity("rated", BreakerRating),
         Quantity("resistance", Limits.Ohms("5 mohm")),
-        Text("state", StateForm),
+        Word("state", "closed", "open"),
         Quantity("factor", Limits.Number(1, 10, "1.25")),
         Quantity("time_constant", QuantityRange.Above(Dimension.Time, "s", 0, 3600, "50 s")),
     ]);

@@ -9,7 +9,7 @@ internal static class LoadKeys
     public static readonly Section Load = new("a load",
     [
         Text("bus", "the name of a bus"),
-        Text("inputs", "two or more supplies such as - {bus: essential_bus, diode: steering_diode}"),
+        Of("inputs", "two or more supplies such as - {bus: essential_bus, diode: steering_diode}", Shapes.ListOfKeys(() => Input!, least: 2)),
         Quantity("power", Limits.Watts("28 W")),
         Quantity("current", Limits.Amperes("0.6 A")),
         Quantity("resistance", Limits.Ohms("1.3 ohm")),
@@ -17,25 +17,25 @@ internal static class LoadKeys
         Quantity("restart", Limits.Volts("11.0 V")),
         Quantity("start_up", Limits.Time("45 s")),
         Quantity("duty", Limits.PercentAboveZero(100, "10 %")),
-        Text("essential", "true or false"),
-        Text("state", "on or off"),
-        Text("wire", FeedKeys.WireForm),
-        Text("switch", FeedKeys.SwitchForm),
-        Text("breaker", FeedKeys.BreakerForm),
-        Text("fuse", FeedKeys.FuseForm),
-        Text("return", FeedKeys.ReturnForm),
+        Word("essential", "true", "false"),
+        Word("state", "on", "off"),
+        Of("wire", FeedKeys.WireForm, Shapes.Keys(() => FeedKeys.Wire)),
+        Of("switch", FeedKeys.SwitchForm, Shapes.ClosedOrOpen.Or(() => FeedKeys.Switch)),
+        Of("breaker", FeedKeys.BreakerForm, new Measured(FeedKeys.BreakerRating).Or(() => Breaker!)),
+        Of("fuse", FeedKeys.FuseForm, new Measured(FeedKeys.BreakerRating).Or(() => FeedKeys.Fuse)),
+        Of("return", FeedKeys.ReturnForm, Shapes.Keys(() => FeedKeys.Return)),
         Quantity("peak", Limits.Amperes("2 A")),
-        Text("inrush", "{current: 12 A, lasts: 30 s}"),
-        Text("needs", "one name of a load or a list of names"),
+        Of("inrush", "{current: 12 A, lasts: 30 s}", Shapes.Keys(() => Inrush!)),
+        Of("needs", "one name of a load or a list of names", Shapes.Names),
         Text("phase", "a phase of flight such as landing"),
-        Text("basis", "manual, plate or measured"),
-        Text("measured_on", "a date such as 2026-05-02"),
+        Word("basis", "manual", "plate", "measured"),
+        Of("measured_on", "a date such as 2026-05-02", Shapes.Date),
     ]);
 
     /// <summary>Nothing but <c>state</c> of the load switches it by hand.</summary>
     public static readonly Section Breaker = new("a breaker of a load", [.. FeedKeys.Breaker.Keys.Where(key => key.Name is not "state")]);
 
-    public static readonly Section Input = new("an input", [Required("bus", "the name of a bus"), Required("diode", FeedKeys.DiodeForm)]);
+    public static readonly Section Input = new("an input", [Required("bus", "the name of a bus"), Required("diode", FeedKeys.DiodeForm) with { Shape = Shapes.Text.Or(() => FeedKeys.Diode) }]);
 
     public static readonly Section Inrush = new("an inrush",
     [

@@ -14,17 +14,17 @@ internal static class PartKeys
         RequiredQuantity("rated", Limits.Amperes("40 A")),
         Quantity("droop", Limits.Ohms("5 mohm")),
         Text("driven_by", "the name of an engine"),
-        Text("state", "on or off"),
+        Word("state", "on", "off"),
         Quantity("limit_idle", Limits.Amperes("18 A")),
         Quantity("trips_above", Limits.Volts("16.2 V")),
-        Text("field", "{bus: main_bus, current: 3 A, switch: on}"),
+        Of("field", "{bus: main_bus, current: 3 A, switch: on}", Shapes.Keys(() => Field!)),
     ]);
 
     public static readonly Section Field = new("a field",
     [
         Required("bus", BusForm),
         RequiredQuantity("current", Limits.Amperes("3 A")),
-        Text("switch", "on or off"),
+        Word("switch", "on", "off"),
     ]);
 
     public static readonly Section Bus = new("a bus", [Quantity("cutoff", Limits.Volts("11.0 V"))]);

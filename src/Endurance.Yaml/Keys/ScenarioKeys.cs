@@ -9,36 +9,36 @@ internal static class ScenarioKeys
 
     public static readonly Section Scenario = new("the scenario",
     [
-        Required("endurance", "1"),
+        Required("endurance", "1") with { Shape = Shapes.Word("1") },
         Text("title", "a line of text"),
-        Required("system", "14 V or 28 V"),
+        Required("system", "14 V or 28 V") with { Shape = new Patterned("^(14|28) *V$") },
         Quantity("ambient", Limits.Celsius(-80, 100, "10 degC")),
         Quantity("horizon", Limits.TimeAboveZero("4 h")),
-        Text("batteries", "batteries by name"),
-        Text("alternators", "alternators by name"),
-        Required("buses", "buses by name, such as main_bus: {}"),
-        Text("diodes", "diodes by name"),
-        Text("feeds", "feeds by name"),
-        Text("loads", "loads by name"),
-        Text("failure_cases", "failure cases by name"),
-        Text("requirements", "a list of requirements"),
-        Text("chargers", "chargers by name"),
-        Text("converters", "converters by name"),
-        Text("grounds", "grounds by name"),
-        Text("selectors", "selectors by name"),
-        Text("low_voltage_warnings", "low-voltage warnings by name"),
-        Text("landing", LandingForm),
-        Text("layouts", "layouts by name, such as bridge: {feeds: {essential_normal: {diode: bridge_leg}}}"),
-        Text("tolerances", "quantities and how they are spread, such as ship_battery.health: {triangular: [70 %, 80 %, 90 %]}"),
-        Text("batteries_on_offer", "a list of batteries such as - {name: Large, capacity: 20 Ah, rate: 20 h, mass: 6.4 kg}"),
+        Of("batteries", "batteries by name", Shapes.Parts(() => BatteryKeys.Battery)),
+        Of("alternators", "alternators by name", Shapes.Parts(() => PartKeys.Alternator)),
+        Required("buses", "buses by name, such as main_bus: {}") with { Shape = Shapes.Parts(() => PartKeys.Bus) },
+        Of("diodes", "diodes by name", Shapes.Parts(() => FeedKeys.Diode)),
+        Of("feeds", "feeds by name", Shapes.Parts(() => FeedKeys.Feed)),
+        Of("loads", "loads by name", Shapes.Parts(() => LoadKeys.Load)),
+        Of("failure_cases", "failure cases by name", Shapes.Parts(() => FailureCase!)),
+        Of("requirements", "a list of requirements", Shapes.OrNothing(Shapes.ListOfKeys(() => Requirement!, least: 0))),
+        Of("chargers", "chargers by name", Shapes.Parts(() => SupplyKeys.Charger)),
+        Of("converters", "converters by name", Shapes.Parts(() => SupplyKeys.Converter)),
+        Of("grounds", "grounds by name", Shapes.Parts(() => SupplyKeys.Ground)),
+        Of("selectors", "selectors by name", Shapes.Parts(() => SupplyKeys.Selector)),
+        Of("low_voltage_warnings", "low-voltage warnings by name", Shapes.Parts(() => SupplyKeys.Warning)),
+        Of("landing", LandingForm, Shapes.Keys(() => SupplyKeys.Landing)),
+        Of("layouts", "layouts by name, such as bridge: {feeds: {essential_normal: {diode: bridge_leg}}}", Shapes.OrNothing(new ByName(new Changes(() => Scenario!)))),
+        Of("tolerances", "quantities and how they are spread, such as ship_battery.health: {triangular: [70 %, 80 %, 90 %]}", Shapes.OrNothing(new ByName(Shapes.Keys(() => StudyKeys.Tolerance), AreParts: false))),
+        Of("batteries_on_offer", "a list of batteries such as - {name: Large, capacity: 20 Ah, rate: 20 h, mass: 6.4 kg}", Shapes.ListOfKeys(() => StudyKeys.Offer, least: 0)),
     ]);
 
-    public static readonly Section FailureCase = new("a failure case", [Text("timeline", "a list of steps"), Text("landing", LandingForm)]);
+    public static readonly Section FailureCase = new("a failure case", [Of("timeline", "a list of steps", Shapes.OrNothing(Shapes.ListOfKeys(() => Step!, least: 0))), Of("landing", LandingForm, Shapes.Keys(() => SupplyKeys.Landing))]);
 
     public static readonly Section Step = new("a step",
     [
         Quantity("at", Limits.Time("5 min")),
-        Text("when", "{bus: main_bus, below: 12.5 V, for: 60 s} or {warning: panel_light, recognised_after: 2 min}"),
+        Of("when", "{bus: main_bus, below: 12.5 V, for: 60 s} or {warning: panel_light, recognised_after: 2 min}", Shapes.Keys(() => When!)),
         Action("fail"),
         Action("restore"),
         Action("stop"),
@@ -50,7 +50,7 @@ internal static class ScenarioKeys
         Action("short"),
         Action("break"),
         Action("short_cell"),
-        Text("select", "a selector and its new position, such as {ignition_source: backup}"),
+        Of("select", "a selector and its new position, such as {ignition_source: backup}", new ByName(Shapes.Text, AreParts: false)),
         Action("idle"),
         Action("cruise"),
         Quantity("lasts", Limits.TimeAboveZero("8 s")),
@@ -68,11 +68,11 @@ internal static class ScenarioKeys
     public static readonly Section Requirement = new("a requirement",
     [
         Text("case", "the name of a failure case"),
-        Text("loads", "essential, or names of loads"),
+        Of("loads", "essential, or names of loads", Shapes.Names),
         Text("bus", "the name of a bus with a cutoff"),
         RequiredQuantity("endure", Limits.TimeAboveZero("30 min")),
-        Text("dips", "allowed"),
+        Word("dips", "allowed"),
     ]);
 
-    private static KnownKey Action(string verb) => Text(verb, "one name or a list of names");
+    private static KnownKey Action(string verb) => Of(verb, "one name or a list of names", Shapes.Names);
 }

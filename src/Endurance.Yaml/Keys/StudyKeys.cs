@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Endurance.Yaml.Units;
 using static Endurance.Yaml.Keys.KnownKey;
 
@@ -6,11 +7,15 @@ namespace Endurance.Yaml.Keys;
 /// <summary>The keys of what studies need beside the aircraft: tolerances and batteries on offer.</summary>
 internal static class StudyKeys
 {
+    /// <summary>Keys that each say how a tolerance is spread.</summary>
+    public static readonly ImmutableArray<string> Distributions = ["uniform", "triangular", "normal"];
+
     public static readonly Section Tolerance = new("a tolerance",
     [
-        Text("uniform", "[low, high]"),
-        Text("triangular", "[low, likeliest, high]"),
-        Text("normal", "[mean, deviation]"),
+        Of("uniform", "[low, high]", new Row([Shapes.Text, Shapes.Text])),
+        Of("triangular", "[low, likeliest, high]", new Row([Shapes.Text, Shapes.Text, Shapes.Text])),
+        Of("normal", "[mean, deviation]", new Row([Shapes.Text, Shapes.Text])),
+        Text("group", "a name that another tolerance has too: they are low together and high together"),
     ]);
 
     public static readonly Section Offer = new("a battery on offer",

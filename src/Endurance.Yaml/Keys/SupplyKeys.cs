@@ -17,7 +17,7 @@ internal static class SupplyKeys
 
     public static readonly Section Selector = new("a selector",
     [
-        Required("positions", "positions and their feeds, such as {normal: ignition_feed, backup: essential_normal}"),
+        Required("positions", "positions and their feeds, such as {normal: ignition_feed, backup: essential_normal}") with { Shape = new ByName(Shapes.Text) },
         Required("at", "the name of a position"),
     ]);
 
@@ -30,7 +30,7 @@ internal static class SupplyKeys
 
     public static readonly Section Landing = new("a landing",
     [
-        Required("connect", "one name of a load or a list of names"),
+        Required("connect", "one name of a load or a list of names") with { Shape = Shapes.Names },
         RequiredQuantity("lasts", Limits.TimeAboveZero("10 min")),
     ]);
 
@@ -44,6 +44,6 @@ internal static class SupplyKeys
         Quantity("droop", Limits.Ohms("50 mohm")),
         Quantity("cut_in", Limits.Volts("13.0 V")),
         Quantity("cut_out", Limits.Volts("12.6 V")),
-        Text("state", "on or off"),
+        Word("state", "on", "off"),
     ]);
 }

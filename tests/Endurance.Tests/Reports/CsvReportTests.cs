@@ -12,10 +12,10 @@ public sealed class CsvReportTests
         var lines = CsvReport.Write(ReportFixture.Scenario, ReportFixture.Cases).Split("\r\n");
 
         Assert.Equal(1 + (3 * 5) + 1, lines.Length);
-        Assert.Equal("case,case_verdict,case_endurance_minutes,load,bus,essential,was_connected,minutes_powered,minutes_lost_for_good,lost_because,minutes_shed,horizon_minutes", lines[0]);
-        Assert.Equal("alternator_failure,pass,83.214,primary_display,essential_bus,yes,yes,83.214,83.214,below minimum,,240", lines[1]);
-        Assert.Equal("alternator_failure,pass,83.214,pitot_heat,main_bus,no,yes,,,,4.1,240", lines[4]);
-        Assert.Equal("normal,pass,,primary_display,essential_bus,yes,yes,,,,,240", lines[11]);
+        Assert.Equal("case,case_verdict,case_endurance_minutes,load,bus,essential,was_connected,minutes_powered,minutes_lost_for_good,lost_because,minutes_shed,horizon_minutes,chattering", lines[0]);
+        Assert.Equal("alternator_failure,pass,83.214,primary_display,essential_bus,yes,yes,83.214,83.214,below minimum,,240,", lines[1]);
+        Assert.Equal("alternator_failure,pass,83.214,pitot_heat,main_bus,no,yes,,,,4.1,240,", lines[4]);
+        Assert.Equal("normal,pass,,primary_display,essential_bus,yes,yes,,,,,240,", lines[11]);
     }
 
     [Theory]

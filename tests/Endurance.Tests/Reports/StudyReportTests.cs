@@ -66,13 +66,13 @@ public sealed class StudyReportTests
     public void FailureJson_EveryRow_HoldsExactlyTheFixedKeys()
     {
         var standing = StudyFixture.Failures(TwoBatteries);
-        using var json = JsonDocument.Parse(FailureJson.Write(standing.Rows));
+        using var json = JsonDocument.Parse(FailureJson.Write(standing));
 
         var rows = json.RootElement.GetProperty("rows").EnumerateArray().ToList();
         Assert.Equal(standing.Rows.Length, rows.Count);
         Assert.All(rows, row => Assert.Equal(
             ["part", "mode", "case", "endurance_minutes", "verdict", "lost", "revealed_by"], row.EnumerateObject().Select(property => property.Name)));
-        GoldenText.AssertMatches("failures.json", FailureJson.Write(standing.Rows));
+        GoldenText.AssertMatches("failures.json", FailureJson.Write(standing));
     }
 
     [Fact]
@@ -82,7 +82,7 @@ public sealed class StudyReportTests
         var headline = Assert.IsType<ReportTable>(document.Blocks[0]);
 
         Assert.Equal("main_bus, short to ground", headline.Rows[0][1].Text);
-        Assert.Equal("takes every load of: display 150 min", headline.Rows[2][0].Text);
+        Assert.Equal("takes every load of: display 150 min", headline.Rows.First(row => row[0].Text.StartsWith("takes every", StringComparison.Ordinal))[0].Text);
         GoldenText.AssertMatches("failures.md", MarkdownReport.Write(document));
     }
 

@@ -2,6 +2,7 @@ using Endurance.Components;
 using Endurance.Numerics;
 using Endurance.Quantities;
 using Endurance.Reports;
+using Endurance.Reports.Html;
 using Endurance.Scenarios;
 using Endurance.Studies.GroundTest;
 using static Endurance.Tests.Parts;
@@ -71,10 +72,10 @@ public sealed class TestCardTests
         var page = HtmlPage.Write(TestCardReport.Describe(GroundTestStudy.Plan(Small())));
 
         Assert.StartsWith("<!DOCTYPE html>\n<html lang=\"en\">", page, StringComparison.Ordinal);
-        Assert.DoesNotContain("http", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("://", page, StringComparison.Ordinal);
         Assert.DoesNotContain("url(", page, StringComparison.Ordinal);
         Assert.DoesNotContain("src=", page, StringComparison.Ordinal);
-        Assert.Contains("<td class=\"write\"></td>", page, StringComparison.Ordinal);
+        Assert.Contains("<td class=\"words\"></td>", page, StringComparison.Ordinal);
         Assert.EndsWith("</html>\n", page, StringComparison.Ordinal);
     }
 }

@@ -1,5 +1,6 @@
 using Endurance.Components;
 using Endurance.Findings;
+using Endurance.Numerics;
 using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Simulation;
@@ -106,7 +107,33 @@ public sealed class CaseFindingsTests
     {
         var scenario = Ramp.Standing(12.9, Amperes("display", "bus", 100, 12).Restarting(12.5));
 
-        Assert.Throws<ChatteringException>(() => scenario.Judge());
+        Assert.Equal(["display"], scenario.Judge().Chatter!.Parts.AsEnumerable());
+    }
+
+    /// <summary>15 V over 13 V and 100 mohm are 20 A for ever: 20 Ah in an hour into 10 Ah that are full.</summary>
+    [Theory]
+    [InlineData(null, true)]
+    [InlineData(1.0, false)]
+    public void Battery_FullThatTakesOn_IsSaidToHaveNoLimit(double? acceptance, bool isSaid)
+    {
+        var scenario = Scenario(1) with
+        {
+            Buses = [Bus("bus")],
+            Batteries = [Battery("battery", "bus", 10, 20, 1, PiecewiseLinear.Constant(13), PiecewiseLinear.Constant(100)) with { ChargeAcceptancePerHour = acceptance }],
+            Alternators = [Alternator("alternator", "bus", 15, 1e-3, 40)],
+        };
+
+        var found = scenario.Judge().Findings.Where(finding => finding.Code == "charge-not-limited").ToArray();
+
+        Assert.Equal(isSaid ? 1 : 0, found.Length);
+        if (isSaid)
+        {
+            Assert.Equal(
+                new Finding("charge-not-limited", Severity.Caution, "battery", "20.0 A",
+                    "battery is charged with up to 20.0 A and takes 20.0 Ah, though it lacks 0.0 Ah at most: nothing limits what it accepts, full or not. "
+                    + "Bus volts while it charges come out too low and the alternator's load too high. Give charge_acceptance: 1 /h, or a chemistry."),
+                found[0]);
+        }
     }
 
     private static string Text(SimulationResult run) => string.Join('\n', [

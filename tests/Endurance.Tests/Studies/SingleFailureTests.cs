@@ -1,6 +1,7 @@
 using Endurance.Components;
 using Endurance.Numerics;
 using Endurance.Quantities;
+using Endurance.Reports;
 using Endurance.Scenarios;
 using Endurance.Studies.FailureCases;
 using Endurance.Studies.SingleFailures;
@@ -101,6 +102,56 @@ public sealed class SingleFailureTests
 
         Assert.False(row.IsHidden);
         Assert.Equal("voltmeter on bus: 11.2 V for 12.0 V after 10 min", row.RevealedBy);
+    }
+
+    /// <summary>Set to 15 V at most 40 A: 13 V and 5 mohm take 40 A at 13.2 V whatever the set-point; a full battery of limited acceptance lets the bus rise to 1.25 times that.</summary>
+    [Theory]
+    [InlineData(null, "not shown by this model: without charge_acceptance b takes all the current there is, full or not")]
+    [InlineData(1.0, "voltmeter on bus: 18.7 V for 15.0 V")]
+    public void OverVoltage_IsNeverCalledHiddenForABatteryThatTakesEverything(double? acceptance, string revealedBy)
+    {
+        var scenario = Scenario(horizonHours: 8) with
+        {
+            Buses = [Bus("bus")],
+            Batteries = [Battery("b", "bus", 10, 1, 1, PiecewiseLinear.Constant(13), PiecewiseLinear.Constant(5)) with { ChargeAcceptancePerHour = acceptance }],
+            Alternators = [Alternator("alternator", "bus", 15, 1, 40)],
+            Loads = [Amperes("display", "bus", 2, 9)],
+        };
+
+        var row = Assert.Single(SingleFailureStudy.Run(scenario, new SingleFailureOptions()), row => Is(row, "alternator", "over-voltage"));
+
+        Assert.False(row.IsHidden);
+        Assert.Equal(revealedBy, row.RevealedBy);
+    }
+
+    [Fact]
+    public void ShortedCell_OfABatteryOfUnknownCells_IsToldAsNotTried()
+    {
+        var known = Pair with { Batteries = Pair.Batteries.SetItem(0, Pair.Batteries[0] with { Cells = 6 }) };
+
+        var untried = Assert.Single(UntriedFailure.Of(known));
+
+        Assert.Equal(("b2", FailureMode.ShortedCell), (untried.Part, untried.Mode));
+        Assert.Equal("A shorted cell of b2 is not tried: how many cells it has is not known. Give cells or a chemistry.", untried.Why);
+        Assert.DoesNotContain(SingleFailureStudy.Run(known, new SingleFailureOptions()), row => Is(row, "b2", "shorted cell"));
+    }
+
+    /// <summary>Both ignitions hang on one bus, the displays on two: each bus alone takes its own.</summary>
+    [Fact]
+    public void Headline_NamesWhatTakesBothIgnitionsAndTheLastDisplay()
+    {
+        var scenario = Scenario(horizonHours: 1) with
+        {
+            Buses = [Bus("one"), Bus("two")],
+            Batteries = [TenAmpereHours("b1", "one"), TenAmpereHours("b2", "two")],
+            Loads = [Amperes("left_ignition", "one", 0.1, 9), Amperes("Right Ignition", "one", 0.1, 9), Amperes("display_a", "one", 0.1, 9), Amperes("display_b", "two", 0.1, 9)],
+            FailureCases = [Case()],
+        };
+
+        var text = MarkdownReport.Write(FailureReport.Describe(Endurance.Tests.Reports.StudyFixture.Failures(scenario), "case"));
+
+        Assert.Contains("| takes both ignitions: left_ignition, Right Ignition | b1, open | on its own | left_ignition 0.0 min, Right Ignition 0.0 min | 0.0 |", text, StringComparison.Ordinal);
+        Assert.Contains("| takes the last display: display_a, display_b | none |", text, StringComparison.Ordinal);
     }
 
     /// <summary>Fan 6 A, heat 2 A and display 2 A: 1 min at 10 A and the rest at 4 A drain 10 Ah in 148.5 min; 10 A drain 20 Ah in 120 min.</summary>

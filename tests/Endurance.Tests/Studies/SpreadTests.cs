@@ -28,6 +28,60 @@ public sealed class SpreadTests
         Assert.Equal(0.98 * newMinutes, spread.Quantile(0.95).Minutes(), 0.002 * newMinutes);
     }
 
+    /// <summary>Two batteries, each with a load of its own, healths even from 60 to 100 %: the first loss is the lesser of the two.</summary>
+    /// <remarks>Median of the lesser of two independent even numbers from 0 to 1: 1 - sqrt(1/2); of two that move together: 1/2.</remarks>
+    [Theory]
+    [InlineData(null, 0.6 + (0.4 * 0.2928932))]
+    [InlineData("age", 0.8)]
+    public void Spread_TwoBatteries_AreLowTogetherOnlyInAGroup(string? group, double median)
+    {
+        const int samples = 2000;
+        var one = OneLoad();
+        var newMinutes = one.Batteries[0].LifetimeAt(Current.FromAmperes(5)).Minutes;
+        var two = one with
+        {
+            Buses = [Bus("bus"), Bus("bus2")],
+            Batteries = [one.Batteries[0], one.Batteries[0] with { Name = "battery2", Bus = "bus2" }],
+            Loads = [one.Loads[0], Amperes("load2", "bus2", 5)],
+            Tolerances = [new Tolerance("battery.health", new Uniform(0.6, 1), group), new Tolerance("battery2.health", new Uniform(0.6, 1), group)],
+        };
+
+        var spread = SpreadStudy.Run(two, new SpreadOptions { Samples = samples, Seed = 7 })[0];
+
+        Assert.Equal(median * newMinutes, spread.Quantile(0.5).Minutes(), 0.01 * newMinutes);
+    }
+
+    [Fact]
+    public void Sensitivity_OfAGroup_MovesAllOfItAtOnce()
+    {
+        var scenario = OneLoad() with
+        {
+            Tolerances = [new Tolerance("battery.health", new Uniform(0.8, 1), "lot"), new Tolerance("battery.capacity_factor", new Uniform(0.5, 1), "lot")],
+        };
+        var newMinutes = scenario.Batteries[0].LifetimeAt(Current.FromAmperes(5)).Minutes;
+
+        var row = Assert.Single(SweepStudy.Sensitivity(scenario, new SimulationOptions()));
+
+        Assert.Equal("lot", row.Quantity);
+        Assert.True(row.IsGroup);
+        Assert.Equal(0.81 * 0.525 * newMinutes, row.Low.Cases[0].Endurance.Minutes(), 0.01);
+        Assert.Equal(0.99 * 0.975 * newMinutes, row.High.Cases[0].Endurance.Minutes(), 0.01);
+    }
+
+    /// <summary>Whatever the order of the file, a factor on everything multiplies what one tolerance has set.</summary>
+    [Fact]
+    public void Spread_AFactorOnAllLoads_MultipliesTheCurrentDrawnForOne()
+    {
+        var scenario = OneLoad() with
+        {
+            Tolerances = [new Tolerance("loads.draw", new Uniform(1.999, 2.001)), new Tolerance("load.current", new Uniform(9.99, 10.01))],
+        };
+
+        var spread = SpreadStudy.Run(scenario, new SpreadOptions { Samples = 20 })[0];
+
+        Assert.Equal(scenario.Batteries[0].LifetimeAt(Current.FromAmperes(20)).Minutes, spread.Quantile(0.5).Minutes(), 0.2);
+    }
+
     [Fact]
     public void Spread_RequirementInTheMiddle_IsMetByHalf()
     {

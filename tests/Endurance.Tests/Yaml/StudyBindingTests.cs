@@ -35,6 +35,20 @@ public sealed class StudyBindingTests
     }
 
     [Fact]
+    public void Tolerances_OfOneGroup_AreReadWithItsName()
+    {
+        var tolerances = Read(
+            """
+            tolerances:
+              battery.health: {uniform: [70 %, 90 %], group: age of the lot}
+              battery.resistance_factor: {uniform: [1, 2], group: age of the lot}
+              loads.draw: {normal: [1, 0.05]}
+            """).Tolerances;
+
+        Assert.Equal(["age of the lot", "age of the lot", null], tolerances.Select(tolerance => tolerance.Group));
+    }
+
+    [Fact]
     public void BatteriesOnOffer_AreReadInTheirOrder()
     {
         var offers = Read(

@@ -1,9 +1,13 @@
+using Endurance.Components;
+
 namespace Endurance.Scenarios.Rules;
 
-/// <summary>Finds buses that no source could ever reach, even with every switch closed.</summary>
+/// <summary>Finds buses that no source could ever reach, even with every switch closed, and chargers that their own output comes back to.</summary>
 internal static class FeedingRules
 {
-    public static IEnumerable<RuleFinding> Check(Scenario scenario)
+    public static IEnumerable<RuleFinding> Check(Scenario scenario) => [.. Unfed(scenario), .. Circles(scenario)];
+
+    private static IEnumerable<RuleFinding> Unfed(Scenario scenario)
     {
         var sources = scenario.Batteries.Select(part => part.Bus).Concat(scenario.Alternators.Select(part => part.Bus));
         var fed = Reach.From(sources, scenario.Feeds, scenario.Chargers);
@@ -16,4 +20,22 @@ internal static class FeedingRules
                 "a battery or an alternator on it, or a feed or charger to it from a bus that is fed");
         }
     }
+
+    /// <summary>As switched at the start: a charger in a circle takes back what it gives, until its limit or its losses stop it.</summary>
+    private static IEnumerable<RuleFinding> Circles(Scenario scenario)
+    {
+        var closed = scenario.Feeds.Where(feed => feed.Switch?.IsClosed != false && feed.Contactor?.IsClosed != false && IsSelected(scenario, feed)).ToArray();
+        foreach (var charger in scenario.Chargers.Where(charger => charger.IsOn))
+        {
+            if (!Reach.From([charger.To], closed, [.. scenario.Chargers.Where(other => other.IsOn)]).Contains(charger.From))
+                continue;
+            yield return RuleFinding.Warning(
+                "charger-feeds-itself", $"chargers.{charger.Name}", charger.Name,
+                $"what `{charger.Name}` gives to `{charger.To}` comes back to its own input on `{charger.From}`: it can feed itself up to its limit and only make heat",
+                "a diode, an open switch or an open contactor on the way back");
+        }
+    }
+
+    private static bool IsSelected(Scenario scenario, Feed feed) => scenario.Selectors.All(selector => selector.Positions.All(position =>
+        !string.Equals(position.Feed, feed.Name, StringComparison.Ordinal) || string.Equals(position.Position, selector.At, StringComparison.Ordinal)));
 }

@@ -59,7 +59,7 @@ internal sealed class Journal
     public void Note(double t, EventKind kind, string part, string what)
     {
         if (events.Count >= MostEvents)
-            throw new ChatteringException([part], t / 60);
+            throw new ChatteringException(new Chatter([part], Duration.FromSeconds(t)));
         events.Add(new TimedEvent(Duration.FromSeconds(t), kind, part, what));
     }
 

@@ -94,7 +94,7 @@ internal sealed class Settlement
             return;
         }
 
-        throw new ChatteringException([.. changed.TakeLast(12).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)], t / 60);
+        throw new ChatteringException(new Chatter([.. changed.TakeLast(12).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)], Quantities.Duration.FromSeconds(t)));
     }
 
     /// <summary>No operating point exists: drops the loads with the highest minimum on the buses that were falling away.</summary>

@@ -11,6 +11,18 @@ public static class AdjustableQuantities
     /// <summary>Multiplies what every load draws.</summary>
     public const string AllLoads = "loads.draw";
 
+    /// <summary>Multiplies the resistance of every feed: wire, contacts, breakers, fuses and return.</summary>
+    public const string AllFeeds = "feeds.resistance";
+
+    /// <summary>Added to the forward voltage of every diode that is no ideal-diode controller.</summary>
+    public const string AllDiodes = "diodes.drop";
+
+    /// <summary>Multiplies the health of every battery.</summary>
+    public const string AllBatteries = "batteries.health";
+
+    /// <summary>What moves many parts at once.</summary>
+    public static ImmutableArray<string> Groups => [AllLoads, AllFeeds, AllDiodes, AllBatteries, RecognitionDelay];
+
     /// <summary>Added to every step by which the pilot acts, and to every recognition of a warning.</summary>
     public const string RecognitionDelay = "recognition.delay";
 
@@ -23,12 +35,19 @@ public static class AdjustableQuantities
         .. scenario.Feeds.SelectMany((_, i) => FeedQuantities.Of(scenario, i)),
         .. scenario.Loads.SelectMany((_, i) => LoadQuantities(scenario, i)),
         new(AllLoads, QuantityKind.Number, 0.01, 100, _ => 1, ScaleAllLoads),
+        new(AllFeeds, QuantityKind.Number, 0.01, 100, _ => 1, FeedQuantities.ScaleAll),
+        new(AllDiodes, QuantityKind.Volts, FeedQuantities.LeastDrop, FeedQuantities.MostDrop, _ => 0, FeedQuantities.RaiseAll),
+        new(AllBatteries, QuantityKind.Number, 0.01, 2, _ => 1, BatteryQuantities.ScaleAllHealth),
         new(RecognitionDelay, QuantityKind.Duration, 0, 1e6, _ => 0, Recognition.Later),
     ];
 
     /// <summary>The quantity of a path, or <see langword="null"/>.</summary>
     public static AdjustableQuantity? Find(Scenario scenario, string path) =>
         Of(scenario).FirstOrDefault(quantity => string.Equals(quantity.Path, path, StringComparison.Ordinal));
+
+    /// <summary>What sets one part comes before what multiplies or adds to all, which would be undone by it; else the order given.</summary>
+    public static ImmutableArray<Tolerance> InOrderOfUse(ImmutableArray<Tolerance> tolerances) =>
+        [.. tolerances.OrderBy(tolerance => Groups.Contains(tolerance.Quantity, StringComparer.Ordinal))];
 
     private static IEnumerable<AdjustableQuantity> SourceQuantities(Scenario scenario, int i)
     {

@@ -7,10 +7,13 @@ namespace Endurance.Studies.Adjustment;
 /// <summary>What may be varied of a battery.</summary>
 internal static class BatteryQuantities
 {
+    private const double LeastHealth = 0.01;
+    private const double MostHealth = 1.5;
+
     public static IEnumerable<AdjustableQuantity> Of(Scenario scenario, int i)
     {
         var name = scenario.Batteries[i].Name;
-        yield return new(name + ".health", QuantityKind.Fraction, 0.01, 1.5, s => s.Batteries[i].Health,
+        yield return new(name + ".health", QuantityKind.Fraction, LeastHealth, MostHealth, s => s.Batteries[i].Health,
             (s, value) => Replace(s, i, battery => battery.WithHealth(value)));
         if (FollowsTemperature(scenario.Batteries[i]))
         {
@@ -29,6 +32,10 @@ internal static class BatteryQuantities
         yield return new(name + ".capacity", QuantityKind.Charge, 36, 3.6e7, s => s.Batteries[i].RatedCapacity.Coulombs,
             (s, value) => Replace(s, i, battery => Resized(battery, Charge.FromCoulombs(value))));
     }
+
+    /// <summary>So many times the health of every battery, each within its own bounds.</summary>
+    public static Scenario ScaleAllHealth(Scenario s, double factor) =>
+        s with { Batteries = [.. s.Batteries.Select(battery => battery.WithHealth(Math.Clamp(battery.Health * factor, LeastHealth, MostHealth)))] };
 
     /// <summary>A battery of the same make in another size: resistance falls as capacity grows, lifetimes stay those of the currents in proportion.</summary>
     public static Battery Resized(Battery battery, Charge capacity)

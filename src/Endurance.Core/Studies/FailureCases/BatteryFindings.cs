@@ -10,6 +10,9 @@ internal static class BatteryFindings
     /// <summary>Ampere-hours put back below which a recharge is not worth a word.</summary>
     private const double NoticeableRecharge = 0.05;
 
+    /// <summary>Most charge current per ampere-hour that lacks, 1/h (common practice, no source); of an empty battery per ampere-hour of capacity.</summary>
+    private const double AmpereHourRule = 1;
+
     /// <summary>Amperes from battery to battery below which nothing is worth a word.</summary>
     private const double NoticeableCirculation = 0.05;
 
@@ -17,7 +20,7 @@ internal static class BatteryFindings
     private const double RangeSlack = 1.1;
 
     public static IEnumerable<Finding> Of(Scenario scenario, SimulationResult run) =>
-        [.. Recharges(run), .. Circulation(run), .. ExponentRanges(scenario, run), .. BeyondPoints(scenario, run)];
+        [.. Recharges(run), .. Unlimited(scenario, run), .. Circulation(run), .. ExponentRanges(scenario, run), .. BeyondPoints(scenario, run)];
 
     private static IEnumerable<Finding> Recharges(SimulationResult run) =>
         from battery in run.Batteries
@@ -25,6 +28,20 @@ internal static class BatteryFindings
         let value = FormattableString.Invariant($"{battery.Received.AmpereHours:F2} Ah")
         select new Finding("battery-recharged", Severity.Information, battery.Name, value,
             $"{battery.Name} takes {value} back. Charge is counted as a fraction of life, which needs more to refill than a fast discharge gave; the minutes err short.");
+
+    /// <summary>Batteries that take more than they lack, or faster than any does, because nothing limits their charge current.</summary>
+    private static IEnumerable<Finding> Unlimited(Scenario scenario, SimulationResult run) =>
+        from pair in scenario.Batteries.Zip(run.Batteries)
+        let capacity = pair.First.EffectiveCapacity.AmpereHours
+        let lacking = (capacity * (1 - pair.Second.ChargeStart)) + pair.Second.Delivered.AmpereHours
+        let received = pair.Second.Received.AmpereHours
+        let charging = -pair.Second.LowestCurrent.Amperes
+        where pair.First.ChargeAcceptancePerHour is null && received >= NoticeableRecharge
+            && ((received * pair.First.ChargeEfficiency) > lacking + NoticeableRecharge || charging > capacity * AmpereHourRule)
+        let value = FormattableString.Invariant($"{charging:F1} A")
+        select new Finding("charge-not-limited", Severity.Caution, pair.First.Name, value, FormattableString.Invariant(
+            $"{pair.First.Name} is charged with up to {value} and takes {received:F1} Ah, though it lacks {lacking:F1} Ah at most: nothing limits what it accepts, full or not. ")
+            + "Bus volts while it charges come out too low and the alternator's load too high. Give charge_acceptance: 1 /h, or a chemistry.");
 
     private static IEnumerable<Finding> Circulation(SimulationResult run) =>
         from battery in run.Batteries

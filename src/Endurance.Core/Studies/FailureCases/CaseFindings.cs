@@ -38,7 +38,7 @@ internal static class CaseFindings
         }
         catch (ChatteringException chattering)
         {
-            return chattering.Parts.Select(part => AtFullDuty(part, "switch off and on without end"));
+            return chattering.Chatter.Parts.Select(part => AtFullDuty(part, "switch off and on without end"));
         }
     }
 

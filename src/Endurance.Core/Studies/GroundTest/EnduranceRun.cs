@@ -96,6 +96,6 @@ internal static class EnduranceRun
             [
                 .. run.Trace!.BusVolts.Where(bus => bus.Values[sample.Index] >= 1)
                     .Select(bus => new ExpectedReading(bus.Name, ReadingKind.BusVolts, bus.Values[sample.Index], Tolerances.Volts(scenario))),
-            ]);
+            ]) with { Setup = null };
     }
 }

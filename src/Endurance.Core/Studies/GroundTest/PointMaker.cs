@@ -16,6 +16,7 @@ internal static class PointMaker
             Readings = readings,
             Abort = [.. Abort(setup.Scenario, readings)],
             Remarks = remarks,
+            Setup = setup,
         };
 
     /// <summary>Loads of a bus that can be left on for minutes.</summary>

@@ -53,7 +53,7 @@ internal static class SourcePoints
             setup,
             [ChargesNothing(setup).Measure().Of(ReadingKind.BusVolts, alternator.Bus)],
             Clear,
-            "An alternator never runs without a battery. Predicted for full batteries: read it when they take no more charge.");
+            "An alternator never runs without a battery. Predicted for full batteries: read it when they take no more charge.") with { Setup = null };
     }
 
     public static TestPoint Running(Scenario scenario, Charger charger)
@@ -68,7 +68,7 @@ internal static class SourcePoints
             setup,
             [readings.Of(ReadingKind.BusVolts, charger.From), readings.Of(ReadingKind.BusVolts, charger.To)],
             Clear,
-            $"Predicted for full batteries; the volts of {charger.To} must rise when {charger.Name} is switched on.");
+            $"Predicted for full batteries; the volts of {charger.To} must rise when {charger.Name} is switched on.") with { Setup = null };
     }
 
     public static TestPoint Warns(Scenario scenario, LowVoltageWarning warning)
@@ -81,7 +81,7 @@ internal static class SourcePoints
             [warning.Name],
             setup,
             [new ExpectedReading(warning.Senses, ReadingKind.BusVolts, warning.Below.Volts, Tolerances.Volts(scenario))],
-            FormattableString.Invariant($"Write down the volts at which it comes on; below them for {warning.For.Seconds:0.#} s."));
+            FormattableString.Invariant($"Write down the volts at which it comes on; below them for {warning.For.Seconds:0.#} s.")) with { Setup = null };
     }
 
     /// <summary>Every battery full, so that none takes charge.</summary>

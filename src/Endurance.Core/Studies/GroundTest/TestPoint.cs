@@ -26,4 +26,7 @@ public sealed record TestPoint
 
     /// <summary>Sentences about this point alone.</summary>
     public ImmutableArray<string> Remarks { get; init; } = [];
+
+    /// <summary>What was simulated for the predictions; <see langword="null"/> where they come from more than the start of one run.</summary>
+    internal TestSetup? Setup { get; init; }
 }

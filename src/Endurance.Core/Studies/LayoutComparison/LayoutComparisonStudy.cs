@@ -19,18 +19,22 @@ public static class LayoutComparisonStudy
     /// <summary>One result a layout, in the order given.</summary>
     /// <param name="layouts">Each with at least one failure case.</param>
     /// <param name="tolerance">See <see cref="SimulationOptions.Tolerance"/>.</param>
+    /// <param name="progress">Called with the number of failures tried and of all, from any thread.</param>
     /// <param name="cancellation">Stops the study.</param>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    /// <exception cref="ChatteringException">Parts of a layout switch each other without end.</exception>
-    public static ImmutableArray<LayoutResult> Run(ImmutableArray<NamedLayout> layouts, double tolerance, CancellationToken cancellation = default) =>
-        [.. layouts.Select(layout => Run(layout, tolerance, cancellation))];
+    public static ImmutableArray<LayoutResult> Run(ImmutableArray<NamedLayout> layouts, double tolerance, Action<int, int>? progress = null, CancellationToken cancellation = default)
+    {
+        var all = layouts.Sum(layout => SingleFailureStudy.CountRows(layout.Scenario));
+        var done = 0;
+        return [.. layouts.Select(layout => Run(layout, tolerance, (_, _) => progress?.Invoke(Interlocked.Increment(ref done), all), cancellation))];
+    }
 
-    private static LayoutResult Run(NamedLayout layout, double tolerance, CancellationToken cancellation)
+    private static LayoutResult Run(NamedLayout layout, double tolerance, Action<int, int> progress, CancellationToken cancellation)
     {
         var scenario = layout.Scenario;
         var options = new SimulationOptions { Tolerance = tolerance, SampleInterval = FinestNeeded };
         var cases = FailureCaseStudy.Run(scenario, scenario.FailureCases, options, cancellation);
-        var failures = SingleFailureStudy.Run(scenario, new SingleFailureOptions(), cancellation);
+        var failures = SingleFailureStudy.Run(scenario, new SingleFailureOptions { Progress = progress }, cancellation);
         return new LayoutResult
         {
             Name = layout.Name,
@@ -57,7 +61,7 @@ public static class LayoutComparisonStudy
 
     private static Voltage? EndVoltage(Scenario scenario, CaseResult result)
     {
-        if (result.Run.Trace is not { } trace || trace.BusVolts.FirstOrDefault(bus => string.Equals(bus.Name, scenario.EssentialBus, StringComparison.Ordinal)) is not { } volts)
+        if (result.Run.Trace is not { Seconds.IsEmpty: false } trace || trace.BusVolts.FirstOrDefault(bus => string.Equals(bus.Name, scenario.EssentialBus, StringComparison.Ordinal)) is not { } volts)
             return null;
         var at = result.Endurance is { } lost ? Math.Max(0, (lost - BeforeLoss).Seconds) : result.Run.End.Seconds;
         var after = trace.Seconds.Index().Where(sample => sample.Item >= at).Select(sample => sample.Index).DefaultIfEmpty(trace.Seconds.Length - 1).First();

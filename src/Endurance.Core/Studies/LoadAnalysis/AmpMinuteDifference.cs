@@ -14,6 +14,7 @@ internal sealed class AmpMinuteDifference(AmpMinutes form, ImmutableArray<Batter
 
     public ImmutableArray<string> Explain(Landing? landing, CaseResult result) =>
     [
+        .. result.Chatter is { } chatter ? [$"{chatter.Words}, and the simulation breaks off there."] : Array.Empty<string>(),
         .. form.Cruise is null ? ["By the form, recognition and landing together take more than the batteries hold."] : Array.Empty<string>(),
         .. batteries.SelectMany(Rate),
         .. batteries.Length > 1 ? [$"The form adds {batteries.Length} batteries up; in the network each gives what its feeds and diodes let it give."] : Array.Empty<string>(),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Endurance.Quantities;
+using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
 
 namespace Endurance.Studies.SingleFailures;
@@ -24,6 +25,9 @@ public sealed record FailureRow
 
     /// <summary>Minutes of each essential load in the order of the scenario; <see langword="null"/>: not lost within the horizon.</summary>
     public required ImmutableArray<Duration?> Loads { get; init; }
+
+    /// <summary>Parts began to switch each other without end, from when on nothing counts as powered; <see langword="null"/> when none did.</summary>
+    public Chatter? Chatter { get; init; }
 
     /// <summary>What would show the failure in normal operation, or which ground test does.</summary>
     public required string RevealedBy { get; init; }

@@ -11,7 +11,10 @@ public sealed record PartFailure(
     string Part, FailureMode Mode, Func<Scenario, FailureCase, (Scenario Scenario, FailureCase Case)> Apply, string? Case = null)
 {
     /// <summary>The mode in a word or two, as every report uses it.</summary>
-    public string Word => Mode switch
+    public string Word => WordOf(Mode);
+
+    /// <summary>A mode in a word or two.</summary>
+    public static string WordOf(FailureMode mode) => mode switch
     {
         FailureMode.BatteryOpen => "open",
         FailureMode.ShortedCell => "shorted cell",

@@ -20,17 +20,23 @@ internal static class Revelation
         if (acting.Length == 0)
             return ("practice of the procedure", true);
         var (failed, changed) = SingleFailureStudy.Apply(scenario, new FailureCase { Name = SingleFailureStudy.OnItsOwn }, acting);
-        SimulationResult run;
-        try
-        {
-            run = Watched(failed, changed, options, cancellation);
-        }
-        catch (ChatteringException chattering)
-        {
-            return ($"{string.Join(" and ", chattering.Parts)} switching on and off", false);
-        }
+        if (normal.Chatter is { } always)
+            return ($"not known: {always.Words} with nothing failed", false);
+        var run = Watched(failed, changed, options, cancellation);
+        if (run.Chatter is { } chatter)
+            return ($"{string.Join(" and ", chatter.Parts)} switching on and off", false);
+        if (Shown(scenario, normal, run) is { } by)
+            return (by, false);
+        return NotShown(scenario, acting) is { } not ? (not, false) : (string.Join("; ", acting.Select(GroundTest).Distinct()), true);
+    }
 
-        return Shown(scenario, normal, run) is { } by ? (by, false) : (string.Join("; ", acting.Select(GroundTest).Distinct()), true);
+    /// <summary>A full battery of no acceptance takes what a runaway alternator gives and holds the bus down, which no real one does; so that nothing shows is no answer.</summary>
+    private static string? NotShown(Scenario scenario, PartFailure[] acting)
+    {
+        var swallowing = scenario.Batteries.Where(battery => battery.ChargeAcceptancePerHour is null).Select(battery => battery.Name).ToArray();
+        return swallowing.Length > 0 && Array.Exists(acting, failure => failure.Mode == FailureMode.OverVoltage)
+            ? $"not shown by this model: without charge_acceptance {string.Join(" and ", swallowing)} {(swallowing.Length == 1 ? "takes" : "take")} all the current there is, full or not"
+            : null;
     }
 
     /// <summary>The minutes in which somebody looks, with the volts at their end.</summary>
@@ -38,7 +44,7 @@ internal static class Revelation
     {
         var watched = Quantities.Duration.FromMinutes(Attention);
         return new Simulator(scenario with { Horizon = scenario.Horizon < watched ? scenario.Horizon : watched })
-            .Run(failureCase, options with { SampleInterval = watched }, cancellation);
+            .RunUntilChatter(failureCase, options with { SampleInterval = watched }, cancellation);
     }
 
     private static string? Shown(Scenario scenario, SimulationResult normal, SimulationResult run)

@@ -34,6 +34,10 @@ public static class SingleFailureStudy
         return [.. rows];
     }
 
+    /// <summary>Rows that single failures of a scenario have.</summary>
+    internal static int CountRows(Scenario scenario) =>
+        PartFailures.Of(scenario).Sum(failure => scenario.FailureCases.Append(new FailureCase { Name = OnItsOwn }).Count(one => Fits(failure, one)));
+
     private static bool Fits(PartFailure failure, FailureCase one) =>
         failure.Case is null || string.Equals(failure.Case, one.Name, StringComparison.Ordinal);
 
@@ -51,36 +55,22 @@ public static class SingleFailureStudy
 
     private static FailureRow RunOne(Scenario scenario, PartFailure[] failures, FailureCase one, SimulationOptions options, CancellationToken cancellation)
     {
-        var row = new FailureRow
+        var (failed, changed) = Apply(scenario, one, failures);
+        var judged = Judgement.Of(failed, changed, new Simulator(failed).RunUntilChatter(changed, options, cancellation));
+        var essential = judged.Run.Loads.Where(load => scenario.EssentialLoads.Contains(load.Name)).ToArray();
+        return new FailureRow
         {
             Part = string.Join(" + ", failures.Select(failure => failure.Part)),
             Mode = string.Join(" + ", failures.Select(failure => failure.Word)),
             Case = one.Name,
-            Endurance = Quantities.Duration.Zero,
-            Verdict = Verdict.Fail,
-            Lost = scenario.EssentialLoads,
-            Loads = [.. scenario.EssentialLoads.Select(_ => (Quantities.Duration?)Quantities.Duration.Zero)],
+            Endurance = judged.Endurance,
+            Verdict = judged.Verdict,
+            Lost = Lost(judged, essential),
+            Loads = [.. essential.Select(load => load.TimePowered)],
+            Chatter = judged.Chatter,
             RevealedBy = "",
             IsHidden = false,
         };
-        var (failed, changed) = Apply(scenario, one, failures);
-        try
-        {
-            var judged = Judgement.Of(failed, changed, new Simulator(failed).Run(changed, options, cancellation));
-            var essential = judged.Run.Loads.Where(load => scenario.EssentialLoads.Contains(load.Name)).ToArray();
-            return row with
-            {
-                Endurance = judged.Endurance,
-                Verdict = judged.Verdict,
-                Lost = Lost(judged, essential),
-                Loads = [.. essential.Select(load => load.TimePowered)],
-            };
-        }
-        catch (ChatteringException)
-        {
-            // Parts that switch each other without end supply nothing that can be counted on.
-            return row;
-        }
     }
 
     internal static (Scenario Scenario, FailureCase Case) Apply(Scenario scenario, FailureCase one, PartFailure[] failures)

@@ -14,6 +14,9 @@ public sealed record LimitResult
     /// <summary>A value further on fails, or passes, again: the answer is the first crossing from the safe end, and not the whole truth.</summary>
     public required bool IsNotMonotonic { get; init; }
 
+    /// <summary>Values tried at which a case could not be run to its end; they count as failing.</summary>
+    public int Chattering => Curve.Count(trial => trial.Chatter is not null);
+
     /// <summary>The trial at the limit; <see langword="null"/> without a limit.</summary>
     public required Trial? AtLimit { get; init; }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Endurance.Quantities;
+using Endurance.Simulation;
 
 namespace Endurance.Studies.Sizing;
 
@@ -15,4 +16,7 @@ public sealed record Trial(double Value, bool Passes, double Margin, Duration? E
 {
     /// <summary>Least endurance over the cases of each requirement, in the order of the scenario; <see langword="null"/>: not lost within the horizon.</summary>
     public ImmutableArray<Duration?> ByRequirement { get; init; } = [];
+
+    /// <summary>Of the first case that could not be run to its end, which fails the trial; <see langword="null"/> when all could.</summary>
+    public Chatter? Chatter { get; init; }
 }

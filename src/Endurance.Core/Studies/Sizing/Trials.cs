@@ -12,31 +12,35 @@ internal static class Trials
     {
         var simulator = new Simulator(scenario);
         var passes = true;
-        var worst = double.PositiveInfinity;
+        var worst = (Meets: true, Margin: double.PositiveInfinity);
+        Chatter? chatter = null;
         CaseResult? deciding = null;
         RequirementResult? decidingRequirement = null;
         var least = new Duration?[scenario.Requirements.Length];
         foreach (var failureCase in scenario.FailureCases)
         {
-            var judged = Judgement.Of(scenario, failureCase, simulator.Run(failureCase, options, cancellation));
+            var judged = Judgement.Of(scenario, failureCase, simulator.RunUntilChatter(failureCase, options, cancellation));
             deciding ??= judged;
+            chatter ??= judged.Chatter;
             foreach (var requirement in judged.Requirements)
             {
                 passes &= requirement.Verdict == Verdict.Pass;
                 var index = scenario.Requirements.IndexOf(requirement.Requirement);
                 if (requirement.Endurance is { } time && !(least[index] <= time))
                     least[index] = time;
-                var margin = requirement.Endurance is { } lasts ? lasts / requirement.Requirement.Endure : double.PositiveInfinity;
-                if (margin >= worst)
+                // A case that breaks off fails with whatever margin it had up to there.
+                var standing = (Meets: requirement.Verdict == Verdict.Pass, requirement.Endurance is { } lasts ? lasts / requirement.Requirement.Endure : double.PositiveInfinity);
+                if (standing.CompareTo(worst) >= 0)
                     continue;
-                worst = margin;
+                worst = standing;
                 (deciding, decidingRequirement) = (judged, requirement);
             }
         }
 
-        return new Trial(value, passes, worst, decidingRequirement?.Endurance, deciding?.Name ?? "", decidingRequirement?.LimitedBy, decidingRequirement?.Requirement.Endure)
+        return new Trial(value, passes, worst.Margin, decidingRequirement?.Endurance, deciding?.Name ?? "", decidingRequirement?.LimitedBy, decidingRequirement?.Requirement.Endure)
         {
             ByRequirement = [.. least],
+            Chatter = chatter,
         };
     }
 }

@@ -33,29 +33,39 @@ public static class SweepStudy
         StudyLoop.For(steps, cancellation, i =>
         {
             var value = from + ((to - from) * i / (steps - 1));
-            var changed = quantity.Set(scenario, value);
-            var simulator = new Simulator(changed);
-            points[i] = new SweepPoint(value, [.. changed.FailureCases.Select(one =>
-                Judgement.Of(changed, one, simulator.Run(one, options, cancellation)))]);
+            points[i] = Point(quantity.Set(scenario, value), value, options, cancellation);
             progress?.Invoke(Interlocked.Increment(ref done), steps);
         });
         return [.. points];
     }
 
-    /// <summary>Every case at the low and the high end of each tolerance alone: its 5 % and 95 % points.</summary>
+    /// <summary>Every case at the low and the high end of each tolerance alone, or of each group of them: their 5 % and 95 % points.</summary>
     public static ImmutableArray<SensitivityRow> Sensitivity(Scenario scenario, SimulationOptions options, CancellationToken cancellation = default)
     {
         const double low = 0.05, high = 0.95;
-        var rows = new SensitivityRow[scenario.Tolerances.Length];
+        var sources = scenario.Tolerances.GroupBy(tolerance => tolerance.Source, StringComparer.Ordinal).Select(group => group.ToImmutableArray()).ToArray();
+        var rows = new SensitivityRow[sources.Length];
         StudyLoop.For(rows.Length, cancellation, i =>
-        {
-            var tolerance = scenario.Tolerances[i];
-            var quantity = AdjustableQuantities.Find(scenario, tolerance.Quantity)
-                ?? throw new ArgumentException($"The scenario has no quantity {tolerance.Quantity}.", nameof(scenario));
-            double from = tolerance.Distribution.Quantile(low), to = tolerance.Distribution.Quantile(high);
-            var ends = Run(scenario, quantity, from, to, 2, options, progress: null, cancellation);
-            rows[i] = new SensitivityRow(tolerance.Quantity, ends[0], ends[1]);
-        });
+            rows[i] = new SensitivityRow(sources[i], At(scenario, sources[i], low, options, cancellation), At(scenario, sources[i], high, options, cancellation)));
         return [.. rows];
+    }
+
+    private static SweepPoint At(Scenario scenario, ImmutableArray<Tolerance> tolerances, double share, SimulationOptions options, CancellationToken cancellation)
+    {
+        var moved = scenario;
+        foreach (var tolerance in AdjustableQuantities.InOrderOfUse(tolerances))
+        {
+            var quantity = AdjustableQuantities.Find(scenario, tolerance.Quantity)
+                ?? throw new ArgumentException($"The scenario has no quantity {tolerance.Quantity}.", nameof(tolerances));
+            moved = quantity.Set(moved, tolerance.Distribution.Quantile(share));
+        }
+
+        return Point(moved, tolerances.Length == 1 ? tolerances[0].Distribution.Quantile(share) : share, options, cancellation);
+    }
+
+    private static SweepPoint Point(Scenario changed, double value, SimulationOptions options, CancellationToken cancellation)
+    {
+        var simulator = new Simulator(changed);
+        return new SweepPoint(value, [.. changed.FailureCases.Select(one => Judgement.Of(changed, one, simulator.RunUntilChatter(one, options, cancellation)))]);
     }
 }

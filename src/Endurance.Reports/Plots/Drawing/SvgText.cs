@@ -22,8 +22,7 @@ internal static partial class SvgText
             return match.Groups["before"].Value + number + match.Groups["after"].Value;
         }
 
-        var settled = Identifier().Replace(svg, Renumbered);
-        settled = LongNumber().Replace(settled, match => RoundedNumber.Short(double.Parse(match.Value, CultureInfo.InvariantCulture), 2));
+        var settled = Identifier().Replace(SvgNumbers.Rounded(svg), Renumbered);
         var start = settled.IndexOf("<svg", StringComparison.Ordinal);
         var inside = settled.IndexOf('>', start) + 1;
         return settled[..inside] + $"\n\t<title>{WebUtility.HtmlEncode(VisibleText.Of(title))}</title>" + settled[inside..];
@@ -31,7 +30,4 @@ internal static partial class SvgText
 
     [GeneratedRegex("""(?<before>id="|url\(#|href="#)(?<id>[^")]+)(?<after>"|\))""", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Identifier();
-
-    [GeneratedRegex("""-?\d+\.\d{3,}(e-?\d+)?""", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
-    private static partial Regex LongNumber();
 }

@@ -70,7 +70,7 @@ public sealed class RestartTests
 
         var chattering = Assert.Throws<ChatteringException>(() => scenario.Run());
 
-        Assert.Equal("display", Assert.Single(chattering.Parts));
+        Assert.Equal("display", Assert.Single(chattering.Chatter.Parts));
         Assert.StartsWith("case case: display switches itself on and off without end at minute 0.00.", chattering.Message, StringComparison.Ordinal);
     }
 

@@ -1,0 +1,16 @@
+namespace Endurance.Studies.Reconciliation;
+
+/// <summary>What a pattern of readings may point at.</summary>
+internal enum FaultKind
+{
+    BatteryMissing,
+    DiodeReversed,
+    DiodeShorted,
+    FeedOpen,
+    ContactStuck,
+    JointResistance,
+    LoadOnWrongBus,
+    LoadDrawsNothing,
+    LoadDrawsOtherwise,
+    MeterOff,
+}

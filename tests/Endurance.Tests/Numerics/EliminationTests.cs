@@ -1,0 +1,75 @@
+using Endurance.Numerics;
+
+namespace Endurance.Tests.Numerics;
+
+public sealed class EliminationTests
+{
+    [Theory]
+    [InlineData(3)]
+    [InlineData(12)]
+    [InlineData(13)]
+    [InlineData(40)]
+    public void Solve_RandomSparseMMatrix_GivesBackTheChosenSolution(int n)
+    {
+        var random = new Random(40 + n);
+        for (var trial = 0; trial < 20; trial++)
+        {
+            var ties = Enumerable.Range(1, n - 1).Select(i => (random.Next(i), i)).Concat(Enumerable.Range(0, n / 3).Select(_ => (random.Next(n), random.Next(n)))).ToList();
+            var matrix = MMatrix(random, n, ties);
+            var x = Enumerable.Range(0, n).Select(_ => (random.NextDouble() * 20) - 10).ToArray();
+            var b = Enumerable.Range(0, n).Select(i => Enumerable.Range(0, n).Sum(j => matrix[(i * n) + j] * x[j])).ToArray();
+            var elimination = new Elimination(n, ties);
+
+            Assert.True(elimination.TryFactor(matrix));
+            elimination.Solve(matrix, b);
+
+            for (var i = 0; i < n; i++)
+                Assert.Equal(x[i], b[i], 1e-8);
+        }
+    }
+
+    [Fact]
+    public void TryFactor_StarFromItsCentre_FillsNothing()
+    {
+        const int n = 30;
+        var ties = Enumerable.Range(1, n - 1).Select(i => (0, i)).ToList();
+        var matrix = MMatrix(new Random(1), n, ties);
+
+        Assert.True(new Elimination(n, ties).TryFactor(matrix));
+
+        Assert.Equal(n + (2 * (n - 1)), matrix.Count(entry => entry != 0));
+    }
+
+    [Theory]
+    [InlineData(4)]
+    [InlineData(20)]
+    public void TryFactor_PivotNotPositive_RefusesUntilShifted(int n)
+    {
+        var ties = Enumerable.Range(1, n - 1).Select(i => (i - 1, i)).ToList();
+        var matrix = MMatrix(new Random(2), n, ties);
+        matrix[0] = -1;
+        var elimination = new Elimination(n, ties);
+        var factors = new double[n * n];
+
+        Assert.False(elimination.TryFactor((double[])matrix.Clone()));
+        Assert.True(elimination.TryFactorShifted(matrix, factors));
+    }
+
+    /// <summary>Conductances between tied rows, weaker one way, and a little to ground everywhere.</summary>
+    private static double[] MMatrix(Random random, int n, IEnumerable<(int First, int Second)> ties)
+    {
+        var a = new double[n * n];
+        for (var i = 0; i < n; i++)
+            a[(i * n) + i] = 0.1 + random.NextDouble();
+        foreach (var (i, j) in ties.Where(tie => tie.First != tie.Second))
+        {
+            var siemens = random.NextDouble() * 100;
+            a[(i * n) + i] += siemens;
+            a[(j * n) + j] += siemens;
+            a[(i * n) + j] -= siemens;
+            a[(j * n) + i] -= siemens * 0.5;
+        }
+
+        return a;
+    }
+}

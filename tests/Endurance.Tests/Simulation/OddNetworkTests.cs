@@ -1,0 +1,80 @@
+using Endurance.Components;
+using Endurance.Numerics;
+using Endurance.Quantities;
+using Endurance.Scenarios;
+using Endurance.Simulation;
+using Endurance.Yaml;
+using static Endurance.Tests.Parts;
+
+namespace Endurance.Tests.Simulation;
+
+/// <summary>Networks that nobody means to build, which drawn networks once showed to be answered wrongly.</summary>
+public sealed class OddNetworkTests
+{
+    [Fact]
+    public void FuseOfALoad_Opened_TellsTheCurrentThatOpenedIt()
+    {
+        var scenario = Scenario(horizonHours: 0.1) with
+        {
+            Buses = [Bus("bus")],
+            Batteries = [Battery("battery", "bus", 100, 20, 1, PiecewiseLinear.Constant(12), PiecewiseLinear.Constant(1))],
+            Loads =
+            [
+                Amperes("heater", "bus", 10) with
+                {
+                    IsOn = false,
+                    Fuse = new Protection { Kind = ProtectionKind.Fuse, Rating = Current.FromAmperes(5), TimeConstant = Duration.FromSeconds(2) },
+                },
+            ],
+        };
+
+        var run = scenario.Run(Case(At(1, (ActionVerb.Connect, "heater"))));
+
+        Assert.Equal(10, run.Protections.Single().OpenedAt!.Value.Amperes, 1e-6);
+        Assert.Contains("heater fuse opened: 10 A through 5 A", run.Events.Select(happened => happened.What));
+    }
+
+    [Fact]
+    public void Feed_OfAlmostNoResistance_StillBalancesTheEnergy()
+    {
+        var scenario = Scenario(horizonHours: 20) with
+        {
+            Buses = [Bus("near"), Bus("far")],
+            Batteries = [Battery("battery", "near", 35, 5, 1.1, Table((0, 22), (100, 25.6)), PiecewiseLinear.Constant(20))],
+            Feeds = [Feed("stub", "near", "far", 1e-4)],
+            Loads = [Ohms("load", "far", 38)],
+        };
+
+        var run = scenario.Run(Case());
+
+        Assert.Equal(0, run.EnergyResidual, 1e-7);
+    }
+
+    [Fact]
+    public void Chargers_InACircleThatDoesNotSettle_AreNotAnswered()
+    {
+        const string text = """
+            endurance: 1
+            system: 14 V
+            ambient: 33.0385 degC
+            batteries:
+              battery: {bus: battery_bus, chemistry: flooded, capacity: 26.3086 Ah, rate: 10 h}
+            chargers:
+              up: {from: low, to: high, output: 14.2208 V, limit: 14.2998 A, efficiency: 76.2596 %}
+              down: {from: high, to: low, output: 13.6708 V, limit: 10.8349 A, efficiency: 72.9405 %, cut_in: 13.0838 V, cut_out: 12.1854 V}
+            buses: {battery_bus: {}, low: {}, spare: {}, high: {}}
+            feeds:
+              low_feed: {from: low, to: battery_bus, return: {resistance: 0.0180622 ohm}}
+              spare_feed: {from: high, to: spare}
+            loads:
+              load: {bus: low, current: 7.35983 A}
+            failure_cases:
+              plain: {timeline: []}
+            """;
+        var scenario = ScenarioReader.ReadText("circle.yaml", text).Scenario!;
+
+        var fault = Assert.Throws<UnsolvedNetworkException>(() => scenario.Run(scenario.FailureCases[0]));
+
+        Assert.Equal("The network was not solved: what up takes at low does not settle, because chargers feed each other in a circle. Switch one of them off.", fault.Message);
+    }
+}
