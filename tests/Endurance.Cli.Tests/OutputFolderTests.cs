@@ -80,6 +80,19 @@ public sealed class OutputFolderTests : IDisposable
     }
 
     [Fact]
+    public void Run_KilledWhileWriting_LeavesNothingThatTheNextDoesNotClear()
+    {
+        Write(force: false, File("a.csv", "old"));
+        System.IO.File.WriteAllText(Path.Combine(Folder, ".picture.png.endurance-partial"), "half");
+        System.IO.File.WriteAllText(Path.Combine(Folder, "notes.endurance-partial"), "mine");
+
+        Write(force: false, File("a.csv", "new"));
+
+        Assert.Equal([".endurance-files", "a.csv", "notes.endurance-partial"], TemporaryFolder.Names(Folder));
+        Assert.Equal("new", Content("a.csv"));
+    }
+
+    [Fact]
     public void List_WithoutDigests_StandsForAnyContent()
     {
         Directory.CreateDirectory(Folder);

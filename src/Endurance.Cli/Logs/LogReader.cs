@@ -12,6 +12,9 @@ internal static class LogReader
     private const int MostRows = 1_000_000;
     private const int FewestRows = 10;
 
+    /// <summary>Faults after which the rest of a log is not read: more are not shown.</summary>
+    private const int MostErrors = 200;
+
     public static LogReading Read(string path)
     {
         var diagnostics = new DiagnosticList(path);
@@ -75,6 +78,8 @@ internal static class LogReader
                 rows.Add(row);
             }
 
+            if (diagnostics.ErrorCount > MostErrors)
+                return;
             if (rows.Count <= MostRows)
                 continue;
             diagnostics.Error("log-too-long", line.Whole, $"the log has more than {MostRows} rows", "a log thinned out, or in several files");

@@ -80,6 +80,7 @@ internal static class OutputFolder
         var partials = files.Select(file => Partial(folder, file.Name)).ToList();
         try
         {
+            ClearPartials(folder);
             WriteAllBeside(folder, files, cancellation);
             cancellation.ThrowIfCancellationRequested();
             var written = files.Select(file => (file.Name, OutputManifest.Digest(Partial(folder, file.Name)))).ToList();
@@ -97,6 +98,13 @@ internal static class OutputFolder
             partials.ForEach(TryDelete);
             throw;
         }
+    }
+
+    /// <summary>Takes away what runs that were killed left half written, whatever files this run writes; with the folder held, no other run needs it.</summary>
+    private static void ClearPartials(string folder)
+    {
+        foreach (var partial in Directory.EnumerateFiles(folder, $".*{PartialSuffix}", new EnumerationOptions { AttributesToSkip = default }))
+            File.Delete(partial);
     }
 
     /// <summary>Most of the time goes into drawing pictures, each of which stands for itself.</summary>

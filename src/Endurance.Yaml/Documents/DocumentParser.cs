@@ -10,6 +10,9 @@ internal sealed class DocumentParser
 {
     private const int DeepestNesting = 64;
 
+    /// <summary>Entries of one mapping or list, far more than any aircraft has parts: what checks them all against each other stays quick.</summary>
+    private const int MostEntries = 2000;
+
     private readonly SourceText _source;
     private readonly DiagnosticList _diagnostics;
     private readonly Parser _parser;
@@ -99,8 +102,10 @@ internal sealed class DocumentParser
     {
         var opens = Open(start.Style == SequenceStyle.Flow, start.Start);
         var items = ImmutableArray.CreateBuilder<DocumentNode>();
+        var entries = 0;
         while (MoveNext() is not SequenceEnd)
         {
+            RefuseMore(++entries);
             var item = ParseNode(depth + 1);
             if (items.Count > 0 && DecimalComma.Joined(_source, items[^1], item) is { } joined)
                 items[^1] = joined;
@@ -117,8 +122,10 @@ internal sealed class DocumentParser
         var opens = Open(start.Style == MappingStyle.Flow, start.Start);
         var entries = ImmutableArray.CreateBuilder<MappingEntry>();
         var first = new Dictionary<string, SourceSpan>(StringComparer.Ordinal);
+        var count = 0;
         while (MoveNext() is not MappingEnd)
         {
+            RefuseMore(++count);
             var key = ParseNode(depth + 1);
             MoveNext();
             var value = ParseNode(depth + 1);
@@ -139,6 +146,14 @@ internal sealed class DocumentParser
 
         Close(opens);
         return new MappingNode(SpanOf(start.Start, Event.End), entries.ToImmutable());
+    }
+
+    private void RefuseMore(int entries)
+    {
+        if (entries <= MostEntries)
+            return;
+        _diagnostics.Error("too-many-entries", SpanOf(Event.Start, Event.End), $"more than {MostEntries} entries stand in one place", "a scenario has a few dozen");
+        throw new ScanEndedException();
     }
 
     private bool Open(bool isFlow, Mark start)

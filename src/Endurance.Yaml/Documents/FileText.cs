@@ -8,6 +8,9 @@ internal static class FileText
 {
     private const int Mebibyte = 1024 * 1024;
 
+    /// <summary>Milliseconds that a pipe has for its writer to come.</summary>
+    private const int LongestWait = 1000;
+
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <param name="path">As the user named it.</param>
@@ -43,7 +46,13 @@ internal static class FileText
                 return null;
             }
 
-            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+            using var stream = Open(path);
+            if (stream is null)
+            {
+                diagnostics.Error("file-unreadable", SourceSpan.Nowhere, "nothing writes into this pipe", what);
+                return null;
+            }
+
             var largest = largestMebibytes * Mebibyte;
             var buffer = new byte[largest + 1];
             var count = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
@@ -70,9 +79,20 @@ internal static class FileText
     private static void TooLarge(DiagnosticList diagnostics, int mebibytes) =>
         diagnostics.Error("file-too-large", SourceSpan.Nowhere, $"the file is larger than {mebibytes} MiB", $"a file of at most {mebibytes} MiB");
 
+    /// <summary><see langword="null"/> for a named pipe that nobody writes into: opening one waits for a writer, for ever if need be.</summary>
+    private static FileStream? Open(string path)
+    {
+        FileStream Opened() => new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        if (new FileInfo(path) is not { Exists: true, Length: 0 })
+            return Opened();
+        var opening = Task.Run(Opened);
+        return Task.WaitAny([opening], LongestWait) == 0 ? opening.GetAwaiter().GetResult() : null;
+    }
+
     private static string? Decode(byte[] bytes, DiagnosticList diagnostics)
     {
-        if (bytes is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])
+        // Marked as such, or without a mark but with every second byte of its first letters zero.
+        if (bytes is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..] or [not 0, 0, not 0, 0, ..] or [0, not 0, 0, not 0, ..])
         {
             diagnostics.Error("not-utf8", SourceSpan.Nowhere, "the file is UTF-16 text", "UTF-8 text; save the file again as UTF-8");
             return null;
