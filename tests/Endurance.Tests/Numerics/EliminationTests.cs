@@ -72,4 +72,40 @@ public sealed class EliminationTests
 
         return a;
     }
+
+    [Fact]
+    public void TryFactorShifted_MatrixWithGoodPivots_FactorsItAsItIs()
+    {
+        double[] matrix = [3, -1, -1, 2];
+        var factors = new double[4];
+
+        Assert.True(Two.TryFactorShifted(matrix, factors));
+
+        double[] x = [3 - 2, -1 + 4];
+        Two.Solve(factors, x);
+        Assert.Equal([1, 2], x.Select(value => Math.Round(value, 12)));
+    }
+
+    [Theory]
+    [InlineData(-5)]
+    [InlineData(-1e6)]
+    public void TryFactorShifted_PivotBelowZero_AddsEnoughToTheWholeDiagonalAndNotFarMore(double pivot)
+    {
+        double[] matrix = [pivot, 0, 0, 2];
+        var factors = new double[4];
+
+        Assert.True(Two.TryFactorShifted(matrix, factors));
+
+        double[] x = [1, 1];
+        Two.Solve(factors, x);
+        var shift = (1 / x[1]) - 2;
+        Assert.InRange(shift, -pivot, -4 * pivot);
+        Assert.Equal(pivot + shift, 1 / x[0], Math.Abs(pivot) * 1e-9);
+        Assert.Equal(pivot, matrix[0]);
+    }
+
+    [Fact]
+    public void TryFactorShifted_MatrixThatIsNoNumber_GivesUp() => Assert.False(new Elimination(1, []).TryFactorShifted([double.NaN], new double[1]));
+
+    private static Elimination Two => new(2, [(0, 1)]);
 }

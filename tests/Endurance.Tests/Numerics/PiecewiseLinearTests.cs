@@ -42,4 +42,24 @@ public sealed class PiecewiseLinearTests
         Assert.NotEqual(Table, PiecewiseLinear.FromPoints((0, 10), (0.5, 12.1), (1, 13)));
         Assert.Equal(Table.GetHashCode(), PiecewiseLinear.FromPoints((0, 10), (0.5, 12), (1, 13)).GetHashCode());
     }
+
+    [Fact]
+    public void Raised_ByAnAmount_AddsItEverywhere()
+    {
+        var raised = new PiecewiseLinear([0, 1], [10, 12]).Raised(0.5);
+
+        Assert.Equal(10.5, raised.At(0), 1e-15);
+        Assert.Equal(12.5, raised.At(1), 1e-15);
+    }
+
+    [Fact]
+    public void Equals_AnotherTable_ComparesBothAxes()
+    {
+        var table = new PiecewiseLinear([0, 1], [10, 12]);
+
+        Assert.True(table.Equals(new PiecewiseLinear([0, 1], [10, 12])));
+        Assert.False(table.Equals(new PiecewiseLinear([0, 2], [10, 12])));
+        Assert.False(table.Equals(new PiecewiseLinear([0, 1], [10, 13])));
+        Assert.False(table.Equals(null));
+    }
 }

@@ -94,6 +94,37 @@ public sealed class RungeKuttaTests
         Assert.Equal(0, method.TryStep(equation, 0, [0], 1, 1e-12));
     }
 
+    [Fact]
+    public void Interpolate_OfSeveralComponents_GivesEachAtTheEndAndInside()
+    {
+        var system = new Powers();
+        var method = new RungeKutta(RungeKuttaPair.DormandPrince, 3, [1, 1, 1]);
+        system.TryEvaluate(0, [0, 0, 0], method.FirstRates);
+        method.TryStep(system, 0, [0, 0, 0], 2, 1);
+        var y = new double[3];
+
+        method.Interpolate(1, y);
+        Assert.Equal([2, 4, 8], y.Select(value => Math.Round(value, 11)));
+
+        method.Interpolate(0.5, y);
+        Assert.Equal([1, 1, 1], y.Select(value => Math.Round(value, 11)));
+    }
+
+    [Fact]
+    public void ErrorEstimate_ScaleAndTolerance_DivideIt()
+    {
+        double Estimate(double scale, double tolerance)
+        {
+            var method = new RungeKutta(RungeKuttaPair.DormandPrince, 1, [scale]);
+            SwingEquation.TryEvaluate(0.3, [Swing(0.3)], method.FirstRates);
+            return method.TryStep(SwingEquation, 0.3, [Swing(0.3)], 0.5, tolerance);
+        }
+
+        Assert.Equal(Estimate(1, 1) / 10, Estimate(10, 1), 1e-18);
+        Assert.Equal(Estimate(1, 1) * 100, Estimate(1, 0.01), 1e-15);
+        Assert.True(Estimate(1, 1) > 1e-9);
+    }
+
     private static double ErrorAtEnd(string pair, int steps)
     {
         const double end = 4;
@@ -132,6 +163,16 @@ public sealed class RungeKuttaTests
         {
             rates[0] = rate(t, y[0]);
             return !double.IsNaN(rates[0]);
+        }
+    }
+
+    /// <summary>y = t, t^2, t^3.</summary>
+    private sealed class Powers : IDifferentialSystem
+    {
+        public bool TryEvaluate(double t, ReadOnlySpan<double> y, Span<double> rates)
+        {
+            (rates[0], rates[1], rates[2]) = (1, 2 * t, 3 * t * t);
+            return true;
         }
     }
 }
