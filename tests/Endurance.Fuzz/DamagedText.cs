@@ -35,7 +35,7 @@ internal static partial class DamagedText
             1 or 2 => NetworkText.Of(seed),
             _ => shipped[draw.Next(shipped.Count)],
         };
-        for (var i = draw.Next(4); i >= 0; i--)
+        for (var i = draw.Next(4); i > 0; i--)
             text = Damage(text, draw);
         return text;
     }

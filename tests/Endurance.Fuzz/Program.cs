@@ -12,6 +12,7 @@ switch (args)
         return Campaign.Run("texts", new TextOracle(Shipped()).Check, Number(1, 2000), Number(2, 0), Console.Out);
     case ["text", _]:
         Console.Write(DamagedText.Of(Number(1, 0), Shipped()));
+        Console.Error.WriteLine(new TextOracle(Shipped()).Check(Number(1, 0)));
         return 0;
     case ["network", _]:
         var text = NetworkText.Of(Number(1, 0));
@@ -25,7 +26,7 @@ switch (args)
     default:
         Console.Error.WriteLine("""
             texts [count [first seed]]      reads damaged texts, and simulates what reads
-            text SEED                       prints the text of a seed
+            text SEED                       prints the text of a seed and what became of it
             networks [count [first seed]]   reads and simulates drawn networks
             network SEED                    prints the network of a seed and what became of it
             shrink SEED                     prints the smallest network that fails as that of a seed does

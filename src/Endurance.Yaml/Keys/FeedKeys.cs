@@ -31,7 +31,7 @@ internal static class FeedKeys
         },
         Of("forward", "two or more points of current and drop, such as [[1 A, 0.35 V], [15 A, 0.52 V]]", Shapes.Pairs(ForwardCurrent, ForwardDrop, least: 2)),
         Quantity("at", Limits.Celsius(-80, 250, "25 degC")),
-        Quantity("saturation_current", QuantityRange.Above(Dimension.Current, "A", 0, 1, "20 uA")),
+        Quantity("saturation_current", QuantityRange.From(Dimension.Current, "A", 1e-20, 1, "20 uA")),
         Quantity("ideality", Limits.Number(0.5, 10, "1.05")),
         Quantity("series_resistance", QuantityRange.From(Dimension.Resistance, "ohm", 0, 100, "6 mohm")),
         Quantity("temperature", Limits.Celsius(-80, 250, "27 degC")),

@@ -14,6 +14,9 @@ internal sealed record QuantityRange(Dimension Dimension, string Unit, double Le
     // A limit itself must pass after its unit conversion has rounded.
     private const double Slack = 1e-12;
 
+    /// <summary>The smallest value over the largest where a range begins above zero: under a tenth of a microohm, a nanoampere or a microsecond, and still a number to divide by.</summary>
+    private const double SmallestShare = 1e-13;
+
     public static QuantityRange Above(Dimension dimension, string unit, double least, double most, string example) => new(dimension, unit, least, false, most, example);
 
     public static QuantityRange From(Dimension dimension, string unit, double least, double most, string example) => new(dimension, unit, least, true, most, example);
@@ -29,7 +32,7 @@ internal sealed record QuantityRange(Dimension Dimension, string Unit, double Le
     public bool Contains(double si)
     {
         var least = Si(Least);
-        var isEnough = IsLeastAllowed ? si >= least - (Slack * Math.Abs(least)) : si > least;
+        var isEnough = IsLeastAllowed ? si >= least - (Slack * Math.Abs(least)) : si > least && si >= SmallestShare * Si(Most);
         return isEnough && !IsAboveMost(si);
     }
 

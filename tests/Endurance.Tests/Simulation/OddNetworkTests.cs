@@ -77,4 +77,23 @@ public sealed class OddNetworkTests
 
         Assert.Equal("The network was not solved: what up takes at low does not settle, because chargers feed each other in a circle. Switch one of them off.", fault.Message);
     }
+
+    /// <summary>A load that is shed in the instant in which its needs fail has been lost by then, wherever it stands in the list.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void ChainOfNeeds_BrokenAsAStepShedsItsEnd_LosesItInEitherOrder(bool isReversed)
+    {
+        Load[] loads = [Amperes("pump", "bus", 1) with { IsOn = false }, Amperes("valve", "bus", 1) with { Needs = ["pump"] }, Amperes("heater", "bus", 1) with { Needs = ["valve"] }];
+        var scenario = Scenario() with
+        {
+            Buses = [Bus("bus")],
+            Batteries = [Battery("battery", "bus", 20, 20, 1.2, Table((0, 11), (100, 12)), PiecewiseLinear.Constant(20))],
+            Loads = [.. isReversed ? loads.Reverse() : loads],
+        };
+
+        var run = scenario.Run(Case(When("bus", 12.6, 0, (ActionVerb.Shed, "heater"))));
+
+        Assert.Equal(Duration.Zero, run.Load("heater").TimePowered);
+    }
 }

@@ -120,7 +120,7 @@ internal sealed class LoadEvents
     /// <remarks>Those that come back go first, and alone, so that nothing is lost for want of a load that is just coming back.</remarks>
     public bool FollowNeeds(double t, List<string> changed)
     {
-        var any = false;
+        bool any = false, lost = false;
         for (var i = 0; i < network.Loads.Length; i++)
         {
             if (!watches.LacksNeed[i] || !run.LoadDraws(i) || MissingNeed(i) >= 0)
@@ -132,7 +132,13 @@ internal sealed class LoadEvents
             any = true;
         }
 
-        return any || LoseForNeeds(t, changed);
+        while (!any && LoseForNeeds(t, changed))
+        {
+            // a chain of needs is followed to its end before anything else of this instant, in whatever order its loads stand
+            lost = true;
+        }
+
+        return any || lost;
     }
 
     private bool LoseForNeeds(double t, List<string> changed)
