@@ -53,7 +53,7 @@ internal sealed class Recorder
         feedHighest = new double[network.Feeds.Length];
         feedLowest = new double[network.Feeds.Length];
         diodeWatts = new double[network.Feeds.Length];
-        junction = new double[network.Feeds.Length];
+        junction = [.. network.Feeds.Select((_, i) => solver.Equations.JunctionKelvin(i))]; // a run that chatters at once has no other
         alternatorHighest = new double[network.Alternators.Length];
         alternatorAlone = new double[network.Alternators.Length];
         Array.Fill(alternatorAlone, double.NaN);

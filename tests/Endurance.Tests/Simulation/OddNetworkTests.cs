@@ -3,6 +3,7 @@ using Endurance.Numerics;
 using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Simulation;
+using Endurance.Studies.FailureCases;
 using Endurance.Yaml;
 using static Endurance.Tests.Parts;
 
@@ -95,5 +96,30 @@ public sealed class OddNetworkTests
         var run = scenario.Run(Case(When("bus", 12.6, 0, (ActionVerb.Shed, "heater"))));
 
         Assert.Equal(Duration.Zero, run.Load("heater").TimePowered);
+    }
+
+    [Fact]
+    public void Landing_ThatChattersAtOnce_IsToldAndNotACrash()
+    {
+        const string text = """
+            endurance: 1
+            system: 14 V
+            batteries:
+              battery: {bus: near, chemistry: flooded, ratings: [[20 h, 20 Ah]]}
+            buses: {near: {}, far: {}, dark: {}, darker: {}}
+            feeds:
+              dead_feed: {from: dark, to: darker, diode: schottky_15a}
+              weak_feed: {from: near, to: far, resistor: {resistance: 1.44189 ohm}}
+            loads:
+              lamp: {bus: far, power: 94.072 W, restart: 11.9911 V, state: off}
+            landing: {connect: [lamp], lasts: 10 min}
+            failure_cases:
+              plain: {timeline: []}
+            """;
+        var scenario = ScenarioReader.ReadText("landing.yaml", text).Scenario!;
+
+        var judged = FailureCaseStudy.Run(scenario, scenario.FailureCases, new SimulationOptions()).Single();
+
+        Assert.Contains(judged.Findings, finding => finding.Code == "landing-not-covered" || finding.Code == "chattering");
     }
 }
