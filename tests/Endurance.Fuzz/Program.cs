@@ -20,6 +20,9 @@ switch (args)
         Console.Error.Write(DiagnosticRenderer.Render(ScenarioReader.ReadText("drawn.yaml", text).Diagnostics));
         Console.Error.WriteLine(NetworkOracle.CheckText(text, isThorough: true));
         return 0;
+    case ["check", var file]:
+        Console.Error.WriteLine(NetworkOracle.CheckText(File.ReadAllText(file), isThorough: true));
+        return 0;
     case ["shrink", _]:
         Console.Write(Shrinker.Shrink(NetworkText.Of(Number(1, 0)), shorter => NetworkOracle.CheckText(shorter, isThorough: Number(1, 0) % NetworkOracle.Subset == 0)));
         return 0;
@@ -29,6 +32,7 @@ switch (args)
             text SEED                       prints the text of a seed and what became of it
             networks [count [first seed]]   reads and simulates drawn networks
             network SEED                    prints the network of a seed and what became of it
+            check FILE                      simulates a network, as one of the seeds that are looked at most closely
             shrink SEED                     prints the smallest network that fails as that of a seed does
             """);
         return 2;

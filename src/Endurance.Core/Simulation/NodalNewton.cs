@@ -73,17 +73,24 @@ internal sealed class NodalNewton
                 return !equations.IsBeyondAnEnd;
             Iterations++;
             equations.Jacobian.CopyTo(factors, 0);
-            if (!elimination.TryFactor(factors))
+            if (!TryFactor())
                 return false;
             if (asks == SmallStep.WhereLoose)
                 isAnyLoose = HasLoosePivot();
             lastStep = Direction();
-            if (!Search(isCautious: i >= HopefulIterations))
+            if (!Search(lastStep, isCautious: i >= HopefulIterations))
                 return false;
         }
 
         return IsBalanced() && !equations.IsBeyondAnEnd;
     }
+
+    /// <summary>
+    /// Factors the Jacobian. Without constant power every pivot is positive; one that rounding has taken, of buses that only their
+    /// leak ties to ground while they are tied to each other firmly, is put back.
+    /// </summary>
+    private bool TryFactor() => elimination.TryFactor(factors)
+        || (equations.PowerShare == 0 && elimination.TryFactorShifted(equations.Jacobian, factors));
 
     /// <summary>Whether some group of buses is tied to the rest by almost nothing: its last pivot is the conductance that is left.</summary>
     private bool HasLoosePivot()
@@ -119,13 +126,19 @@ internal sealed class NodalNewton
     }
 
     /// <summary>Moves along the step until the slope of the co-content has lost at least half of its size.</summary>
+    /// <remarks>
+    /// Where the co-content bends so sharply that no voltage lies between its falling and its rising side, as where a part that blocks
+    /// begins to conduct, it goes just past the bend: the next Jacobian then knows the slope that this step ran into.
+    /// </remarks>
+    /// <param name="largest">The largest component of the step, volts.</param>
     /// <param name="isCautious">
     /// Takes no point past the lowest one unless the co-content is certain to be lower there than at the start. Kinks can
     /// otherwise send the search to and fro; it costs a few more trials.
     /// </param>
-    private bool Search(bool isCautious)
+    private bool Search(double largest, bool isCautious)
     {
         const int tries = 60;
+        const double finest = 1e-13; // volts, some units in the last place
         equations.Volts.CopyTo(before, 0);
         var first = Slope();
         double low = 0, lowSlope = first, high = 0, highSlope = 0;
@@ -135,7 +148,8 @@ internal sealed class NodalNewton
             MoveTo(at);
             var slope = Slope();
             var isLower = slope <= 0 || !isCautious || (low * lowSlope) + ((at - low) * slope) < 0;
-            if ((slope <= 0.5 * Math.Abs(first) && isLower) || IsBalanced())
+            var isFarEnough = high == 0 || slope >= 0.5 * first;
+            if ((slope <= 0.5 * Math.Abs(first) && isLower && isFarEnough) || IsBalanced())
                 return true;
             if (slope > 0)
                 (high, highSlope) = (at, slope);
@@ -143,11 +157,14 @@ internal sealed class NodalNewton
                 (low, lowSlope) = (at, slope);
             if (high == 0)
                 return false;
+            if ((high - low) * largest <= finest)
+                break;
             var secant = low + ((high - low) * lowSlope / (lowSlope - highSlope));
             at = Math.Clamp(secant, low + (0.1 * (high - low)), low + (0.9 * (high - low)));
         }
 
-        return false;
+        MoveTo(high);
+        return true;
     }
 
     private void MoveTo(double at)
