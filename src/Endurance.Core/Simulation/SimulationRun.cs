@@ -143,10 +143,12 @@ internal sealed class SimulationRun
         heats.Commit(last * h);
         var arrived = double.IsNaN(theta) && h >= limit;
         t = arrived ? t + limit : t + (last * h);
-        if (arrived || !double.IsNaN(theta))
-            SettleNow();
-        else
+        if (!arrived && double.IsNaN(theta))
             Continue();
+        else if (!arrived && locator.DueAlone is { IsOfBatteryAlone: true } guard && clock.NextDue(t) > t + Settlement.TimeBand)
+            PassKnot(guard);
+        else
+            SettleNow();
     }
 
     public SimulationResult Result()
@@ -188,6 +190,14 @@ internal sealed class SimulationRun
         recorder.Observe(t, y);
         heats.StartStep();
         locator.StartFrom(y);
+    }
+
+    /// <summary>A battery changes to another branch of its laws, and nothing else happens.</summary>
+    private void PassKnot(Guard guard)
+    {
+        settlement.PassKnot(guard);
+        Restart();
+        Observe();
     }
 
     private void SettleNow()
