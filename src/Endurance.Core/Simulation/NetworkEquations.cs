@@ -188,31 +188,38 @@ internal sealed class NetworkEquations
     /// <summary>By how much the currents depart from their tangents when the volts have moved from those of the last assembly.</summary>
     /// <param name="move">Volts by node.</param>
     /// <param name="leaving">Filled: amperes leaving each node.</param>
-    /// <param name="unsure">Filled: amperes by node that these may be wrong by.</param>
-    public void Depart(ReadOnlySpan<double> move, Span<double> leaving, Span<double> unsure)
+    /// <returns>Amperes that any of these may be wrong by.</returns>
+    public double Depart(ReadOnlySpan<double> move, Span<double> leaving)
     {
         leaving.Clear();
-        unsure.Clear();
+        var unsure = 0.0;
         foreach (var i in branches.Curved)
         {
             ref var branch = ref branches.All[i];
             var departure = branch.Departure(VoltsAlong(ref branch, move), out var doubt);
             NodalSystem.AddCurrent(leaving, ref branch, departure);
-            AddUnsure(unsure, ref branch, doubt);
+            unsure += doubt;
         }
+
+        return unsure;
     }
 
-    /// <summary>Moves the volts from those of the last assembly, and the currents with them as far as their derivatives hold.</summary>
+    /// <summary>Moves the volts from those of the last assembly, and currents and residual with them as far as their derivatives hold.</summary>
     /// <param name="move">Volts by node.</param>
     /// <returns><see langword="false"/>: some do not hold so far; the network must be assembled again.</returns>
     public bool TryMove(ReadOnlySpan<double> move)
     {
         for (var i = 0; i < n; i++)
+        {
             Volts[i] += move[i];
+            Residual[i] = leak[i] * Volts[i];
+        }
+
         foreach (ref var branch in branches.All)
         {
             if (!branch.TryMove(VoltsAlong(ref branch, move)))
                 return false;
+            NodalSystem.AddCurrent(Residual, ref branch, branch.Amperes);
         }
 
         return true;
@@ -238,16 +245,6 @@ internal sealed class NetworkEquations
         if (branch.To >= 0)
             along -= volts[branch.To];
         return branch.Return < 0 ? along : along - volts[branch.Return];
-    }
-
-    private static void AddUnsure(Span<double> unsure, ref Branch branch, double amperes)
-    {
-        if (branch.From >= 0)
-            unsure[branch.From] += amperes;
-        if (branch.To >= 0)
-            unsure[branch.To] += amperes;
-        if (branch.Return >= 0)
-            unsure[branch.Return] += amperes;
     }
 
     /// <summary>Volts along a feed and its return.</summary>

@@ -26,7 +26,6 @@ internal sealed class NodalNewton
     private readonly double[] move;
     private readonly double[] rest;
     private readonly double[] departed;
-    private readonly double[] unsure;
     private readonly double absoluteResidual;
     private bool isAnyLoose = true;
 
@@ -45,7 +44,6 @@ internal sealed class NodalNewton
         move = new double[n];
         rest = new double[n];
         departed = new double[n];
-        unsure = new double[n];
     }
 
     public int Iterations { get; private set; }
@@ -117,13 +115,19 @@ internal sealed class NodalNewton
         Array.Clear(departed);
         for (var i = 0; i < passes; i++)
         {
-            equations.Depart(move, rest, unsure);
-            for (var b = 0; b < n; b++)
-                (rest[b], departed[b]) = (rest[b] - departed[b], rest[b]);
-            if (!IsWithin(unsure))
+            var unsure = equations.Depart(move, rest);
+            if (!(unsure <= absoluteResidual))
                 return false;
-            if (IsWithin(rest, unsure))
-                return equations.TryMove(move);
+            var largest = 0.0;
+            for (var b = 0; b < n; b++)
+            {
+                var left = rest[b] - departed[b];
+                (rest[b], departed[b]) = (left, rest[b]);
+                largest = Math.Max(largest, Math.Abs(left));
+            }
+
+            if (largest + unsure <= absoluteResidual)
+                return equations.TryMove(move) && IsBalanced();
             elimination.Solve(factors, rest);
             for (var b = 0; b < n; b++)
                 move[b] -= rest[b];
@@ -211,17 +215,15 @@ internal sealed class NodalNewton
         return sum;
     }
 
-    private bool IsBalanced() => IsWithin(equations.Residual);
-
-    /// <summary>Whether amperes by node, with what they may be wrong by, are as good as none.</summary>
-    private bool IsWithin(ReadOnlySpan<double> amperes, ReadOnlySpan<double> unsure = default)
+    private bool IsBalanced()
     {
+        var residual = equations.Residual;
         var jacobian = equations.Jacobian;
         var volts = equations.Volts;
         for (var i = 0; i < n; i++)
         {
             var scale = Math.Abs(jacobian[(i * n) + i] * volts[i]);
-            if (!(Math.Abs(amperes[i]) + (unsure.IsEmpty ? 0 : unsure[i]) <= absoluteResidual + (RelativeResidual * scale)))
+            if (!(Math.Abs(residual[i]) <= absoluteResidual + (RelativeResidual * scale)))
                 return false;
         }
 
