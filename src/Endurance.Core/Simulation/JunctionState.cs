@@ -18,6 +18,7 @@ internal sealed class JunctionState
     {
         this.feed = feed;
         this.ambient = ambient;
+        Siemens = 1 / feed.SeriesResistance;
         if (feed.Junction is { } junction)
             Set(junction.HeatPath is null ? junction.Temperature.Kelvin : ambient);
     }
@@ -27,13 +28,19 @@ internal sealed class JunctionState
     /// <summary>Amperes.</summary>
     public double Saturation { get; private set; }
 
+    /// <summary>n k T/q, volts.</summary>
+    public double Emission { get; private set; }
+
     /// <summary>One over n k T/q, 1/volts.</summary>
     public double InverseEmission { get; private set; }
 
     /// <summary>n k T/q over all resistances of the feed, amperes.</summary>
     public double CurrentScale { get; private set; }
 
-    /// <summary>ln(Is R/a) with R all resistances of the feed and a the emission voltage.</summary>
+    /// <summary>One over all resistances of the feed, siemens.</summary>
+    public double Siemens { get; }
+
+    /// <summary>ln(Is R/a) + Is R/a with R all resistances of the feed and a the emission voltage.</summary>
     public double LogDrop { get; private set; }
 
     /// <summary>Wright omega of an argument; quick where the last one was near.</summary>
@@ -64,9 +71,9 @@ internal sealed class JunctionState
         Kelvin = kelvin;
         var temperature = Temperature.FromKelvin(kelvin);
         Saturation = feed.Junction!.SaturationCurrentAt(temperature).Amperes;
-        var emission = feed.Junction.EmissionVoltageAt(temperature).Volts;
-        InverseEmission = 1 / emission;
-        CurrentScale = emission / feed.SeriesResistance;
-        LogDrop = Math.Log(Saturation / CurrentScale);
+        Emission = feed.Junction.EmissionVoltageAt(temperature).Volts;
+        InverseEmission = 1 / Emission;
+        CurrentScale = Emission / feed.SeriesResistance;
+        LogDrop = Math.Log(Saturation / CurrentScale) + (Saturation / CurrentScale);
     }
 }

@@ -8,7 +8,7 @@ internal sealed class NodalNewton
 {
     /// <summary>Amperes of error in a bus's balance at the finest tolerance of a run, and for each unit of a coarser one.</summary>
     private const double LeastResidual = 1e-9;
-    private const double ResidualPerTolerance = 1e-3;
+    private const double ResidualPerTolerance = 1e-2;
     private const double RelativeResidual = 1e-13;
 
     /// <summary>Volts; asked for where a bus can float behind parts that block.</summary>
@@ -23,6 +23,9 @@ internal sealed class NodalNewton
     private readonly double[] step;
     private readonly double[] factors;
     private readonly double[] before;
+    private readonly double[] move;
+    private readonly double[] rest;
+    private readonly double[] departed;
     private readonly double absoluteResidual;
     private bool isAnyLoose = true;
 
@@ -38,6 +41,9 @@ internal sealed class NodalNewton
         step = new double[n];
         factors = new double[n * n];
         before = new double[n];
+        move = new double[n];
+        rest = new double[n];
+        departed = new double[n];
     }
 
     public int Iterations { get; private set; }
@@ -69,8 +75,8 @@ internal sealed class NodalNewton
         var lastStep = double.PositiveInfinity;
         for (var i = 0; i < limit; i++)
         {
-            if (IsBalanced() && (lastStep <= LargestLastStep || asks == SmallStep.Never || (asks == SmallStep.WhereLoose && !isAnyLoose)))
-                return !equations.IsBeyondAnEnd;
+            if (IsBalanced() && IsSmallEnough(lastStep, asks))
+                return IsSolved();
             Iterations++;
             equations.Jacobian.CopyTo(factors, 0);
             if (!elimination.TryFactor(factors))
@@ -78,11 +84,56 @@ internal sealed class NodalNewton
             if (asks == SmallStep.WhereLoose)
                 isAnyLoose = HasLoosePivot();
             lastStep = Direction();
-            if (!Search(isCautious: i >= HopefulIterations))
+            equations.Volts.CopyTo(before, 0);
+            var slope = Slope();
+            if (IsSmallEnough(lastStep, asks) && TryFinish())
+                return IsSolved();
+            if (!Search(slope, isCautious: i >= HopefulIterations))
                 return false;
         }
 
-        return IsBalanced() && !equations.IsBeyondAnEnd;
+        return IsBalanced() && IsSolved();
+    }
+
+    private bool IsSolved()
+    {
+        equations.Publish();
+        return !equations.IsBeyondAnEnd;
+    }
+
+    private bool IsSmallEnough(double lastStep, SmallStep asks) =>
+        lastStep <= LargestLastStep || asks == SmallStep.Never || (asks == SmallStep.WhereLoose && !isAnyLoose);
+
+    /// <summary>
+    /// Takes the whole step and goes on by the expansions of the branches and the same factors, where these are sure to be near
+    /// enough: it evaluates no current law and factors nothing.
+    /// </summary>
+    private bool TryFinish()
+    {
+        const int passes = 4;
+        step.CopyTo(move, 0);
+        Array.Clear(departed);
+        for (var i = 0; i < passes; i++)
+        {
+            var unsure = equations.Depart(move, rest);
+            if (!(unsure <= absoluteResidual))
+                return false;
+            var largest = 0.0;
+            for (var b = 0; b < n; b++)
+            {
+                var left = rest[b] - departed[b];
+                (rest[b], departed[b]) = (left, rest[b]);
+                largest = Math.Max(largest, Math.Abs(left));
+            }
+
+            if (largest + unsure <= absoluteResidual)
+                return equations.TryMove(move) && IsBalanced();
+            elimination.Solve(factors, rest);
+            for (var b = 0; b < n; b++)
+                move[b] -= rest[b];
+        }
+
+        return false;
     }
 
     /// <summary>Whether some group of buses is tied to the rest by almost nothing: its last pivot is the conductance that is left.</summary>
@@ -119,15 +170,14 @@ internal sealed class NodalNewton
     }
 
     /// <summary>Moves along the step until the slope of the co-content has lost at least half of its size.</summary>
+    /// <param name="first">The slope at its start.</param>
     /// <param name="isCautious">
     /// Takes no point past the lowest one unless the co-content is certain to be lower there than at the start. Kinks can
     /// otherwise send the search to and fro; it costs a few more trials.
     /// </param>
-    private bool Search(bool isCautious)
+    private bool Search(double first, bool isCautious)
     {
         const int tries = 60;
-        equations.Volts.CopyTo(before, 0);
-        var first = Slope();
         double low = 0, lowSlope = first, high = 0, highSlope = 0;
         var at = 1.0;
         for (var i = 0; i < tries; i++)
