@@ -10,7 +10,7 @@ internal static class Effort
         output.WriteLine("network             tolerance  error %    steps  rejected  solves  iterations  us/run  bytes/run");
         foreach (var (name, network) in new[] { ("two batteries", BenchmarkNetwork.TwoBatteries), ("main and essential", BenchmarkNetwork.MainAndEssential) })
         {
-            foreach (var tolerance in new[] { 1e-7, 1e-6, 1e-5 })
+            foreach (var tolerance in new[] { 1e-8, 1e-7, 1e-6, 1e-5, 1e-4 })
             {
                 var result = network.Run(tolerance);
                 var s = result.Statistics;
