@@ -9,7 +9,7 @@ internal sealed class NodalNewton
     /// <summary>Amperes of error in a bus's balance at the finest tolerance of a run, and for each unit of a coarser one.</summary>
     private const double LeastResidual = 1e-9;
     private const double ResidualPerTolerance = 1e-2;
-    private const double RelativeResidual = 1e-13;
+    private const double RelativeResidual = 3e-14;
 
     /// <summary>Volts; asked for where a bus can float behind parts that block.</summary>
     private const double LargestLastStep = 1e-4;
