@@ -9,10 +9,14 @@ internal sealed class JunctionState
     /// <summary>Kelvin at which silicon and metal are long destroyed; a bound for the arithmetic only.</summary>
     private const double Hottest = 1000;
 
+    /// <summary>Share of a move that comes back in the next, above which it is not left to die away.</summary>
+    private const double SmallSwing = 0.5;
+
     private readonly CompiledFeed feed;
     private readonly double ambient;
     private double lastArgument = double.NegativeInfinity;
     private double lastOmega;
+    private double lastMove;
 
     public JunctionState(CompiledFeed feed, double ambient)
     {
@@ -60,9 +64,18 @@ internal sealed class JunctionState
     public bool MoveTo(double watts, double tolerance)
     {
         var target = Math.Clamp(ambient + (watts * feed.Junction!.HeatPath!.Value), ambient / 2, Hottest);
-        if (Math.Abs(target - Kelvin) <= tolerance)
+        var move = target - Kelvin;
+        if (Math.Abs(move) <= tolerance)
+        {
+            lastMove = 0;
             return false;
-        Set(target);
+        }
+
+        // A junction that cools as much as it has just warmed would swing for ever: it goes to the sum of the series of its swings.
+        var share = move / lastMove;
+        var swings = share < -SmallSwing && double.IsFinite(share);
+        Set(swings ? Kelvin + (move / (1 - share)) : target);
+        lastMove = swings ? 0 : move;
         return true;
     }
 

@@ -83,14 +83,18 @@ internal sealed class OperatingPointSolver
     /// <summary>Solves again until no junction and no charger moves: a junction's temperature follows its heat, a charger's input its output.</summary>
     private bool TryHeated()
     {
-        const int rounds = 60;
+        const int rounds = 120, together = 20;
         var chargersMove = false;
         for (var i = 0; i < rounds; i++)
         {
-            asks = mayFloat && i == 0 ? SmallStep.WhereLoose : SmallStep.Never;
+            // What a charger takes moves by less than a balance may be off, which near a collapse is many times that in volts.
+            asks = chargersMove ? SmallStep.Always : mayFloat && i == 0 ? SmallStep.WhereLoose : SmallStep.Never;
             if (!TryAtFixedJunctions())
                 return false;
             chargersMove = equations.MoveChargers();
+            // Where each throws the other off, chargers settle first at every temperature.
+            if (chargersMove && i >= together)
+                continue;
             if (!equations.MoveJunctions() & !chargersMove)
                 return true;
         }
