@@ -82,6 +82,22 @@ public sealed partial class CompletionCommandTests : IDisposable
         Assert.StartsWith(expected, Shell("fish", "--no-config", "-c", $"source '{script}'; complete -C '{line}'"), StringComparison.Ordinal);
     }
 
+    [ShellTheory("pwsh")]
+    [InlineData("endurance run --o", "--overlay --out")]
+    [InlineData("endurance run --format ", "table json csv markdown")]
+    [InlineData("endurance run --format json --quiet --fo", "--format --force")]
+    [InlineData("endurance completion p", "powershell")]
+    [InlineData("endurance check mi", "./mine.yaml")]
+    public void PowerShell_Asked_Completes(string line, string expected)
+    {
+        _folder.Write("mine.yaml", "");
+        var script = _folder.Write("script.txt", ProgramRun.InProcess("completion", "powershell").Output);
+        var ask = $"Invoke-Expression (Get-Content -Raw '{script}'); "
+            + $"([System.Management.Automation.CommandCompletion]::CompleteInput('{line}', {line.Length}, $null).CompletionMatches | ForEach-Object CompletionText | ForEach-Object {{ $_.Trim([char]39) }}) -join ' '";
+
+        Assert.Equal(expected, Shell("pwsh", "-NoProfile", "-NonInteractive", "-Command", ask).Trim());
+    }
+
     private void AssertParses(string shell) =>
         Assert.Equal("", Shell(shell, "-n", _folder.Write("script.txt", ProgramRun.InProcess("completion", shell).Output)));
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 
 namespace Endurance.Cli.Tests;
@@ -39,6 +40,19 @@ public sealed class StudyCommandTests : IDisposable
         Assert.Equal(7.5, json.RootElement.GetProperty("required_capacity_amp_hours").GetDouble(), 0.0075);
         Assert.Empty(run.Error);
         Assert.Equal(0, run.ExitCode);
+    }
+
+    [Fact]
+    public void Size_AsCsv_ListsEveryTrialWithItsVerdict()
+    {
+        var lines = ProgramRun.InProcess("size", Write(), "--format", "csv").Output.TrimEnd().Split('\n');
+        var trials = lines.Skip(1).Select(line => line.Split(',')).ToArray();
+
+        Assert.Equal("capacity_amp_hours,endurance_minutes,required_minutes,case,lost_first,verdict,chattering", lines[0].TrimEnd('\r'));
+        Assert.True(trials.Length >= 5, $"{trials.Length} rows");
+        Assert.All(trials, trial => Assert.Equal(double.Parse(trial[0], CultureInfo.InvariantCulture) >= 7.5 ? "pass" : "fail", trial[5]));
+        Assert.Contains(trials, trial => trial[5] is "fail");
+        Assert.Contains(trials, trial => trial[5] is "pass");
     }
 
     [Fact]

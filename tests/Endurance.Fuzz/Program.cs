@@ -1,5 +1,6 @@
 using System.Globalization;
 using Endurance.Fuzz;
+using Endurance.Simulation;
 using Endurance.Yaml;
 
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
@@ -20,6 +21,17 @@ switch (args)
         Console.Error.Write(DiagnosticRenderer.Render(ScenarioReader.ReadText("drawn.yaml", text).Diagnostics));
         Console.Error.WriteLine(NetworkOracle.CheckText(text, isThorough: true));
         return 0;
+    case ["check", var file]:
+        var given = ScenarioReader.ReadText(file, File.ReadAllText(file)).Scenario ?? throw new InvalidDataException("does not read");
+        foreach (var tolerance in (double[])[1e-8, 5e-9, 1e-10])
+        {
+            Console.WriteLine($"at a tolerance of {tolerance}");
+            foreach (var told in NetworkOracle.Run(given, given.FailureCases[0], new SimulationOptions { Tolerance = tolerance })?.Events ?? [])
+                Console.WriteLine($"{told.Time.Seconds,14:F3} s  {told.What}");
+        }
+
+        Console.Error.WriteLine(NetworkOracle.CheckText(File.ReadAllText(file), isThorough: true));
+        return 0;
     case ["shrink", _]:
         Console.Write(Shrinker.Shrink(NetworkText.Of(Number(1, 0)), shorter => NetworkOracle.CheckText(shorter, isThorough: Number(1, 0) % NetworkOracle.Subset == 0)));
         return 0;
@@ -29,6 +41,7 @@ switch (args)
             text SEED                       prints the text of a seed and what became of it
             networks [count [first seed]]   reads and simulates drawn networks
             network SEED                    prints the network of a seed and what became of it
+            check FILE                      prints the events of a network at three tolerances, and what became of it
             shrink SEED                     prints the smallest network that fails as that of a seed does
             """);
         return 2;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using CsvHelper;
 using Endurance.Studies.GroundTest;
 using Endurance.Studies.Reconciliation;
 using Endurance.Yaml;
@@ -38,43 +37,30 @@ internal static class CardReader
 
     private static CardRows? ReadRows(SourceText source, char separator, GroundTestPlan plan, DiagnosticList diagnostics)
     {
-        var isMalformed = false;
-        using var reader = CsvReader.FromText(source.Text, new CsvReaderOptions
-        {
-            Separator = separator,
-            HasHeader = false,
-            CommentPrefix = CellSeparator.Comment,
-            TrimWhitespace = true,
-            TrackLineNumbers = true,
-            AllowLineBreaksInQuotes = false,
-            OnMalformedRecord = _ => isMalformed = true,
-        });
         CardColumns? columns = null;
         CardRows? rows = null;
-        while (reader.Read())
+        foreach (var (line, cells) in CellRows.Of(source, separator, "quotation marks in pairs, and no line break in a cell", diagnostics))
         {
-            var number = (int)reader.LineNumber;
-            var line = new LogLine(number, source.Line(number), separator);
-            string[] record = [.. reader.Current.ToArray().Select(Unguarded)];
-            if (isMalformed)
-                diagnostics.Error("quotes", line.Whole, "the quotation marks of this line do not pair", "quotation marks in pairs, and no line break in a cell");
-            else if (rows is not null && HasWidth(record, columns!.Width, line, diagnostics))
+            string[] record = [.. cells.Select(Unguarded)];
+            if (rows is null)
+            {
+                columns = CardColumns.Read(record, line, diagnostics);
+                if (columns is null)
+                    return null;
+                rows = new CardRows(plan, columns, diagnostics);
+            }
+            else if (HasWidth(record, columns!.Width, line, diagnostics))
+            {
                 rows.Read(record, line);
-            else if (rows is null && !CellSeparator.IsHint(line.Text) && record.Any(cell => cell.Length > 0))
-                rows = (columns = CardColumns.Read(record, line, diagnostics)) is null ? null : new CardRows(plan, columns, diagnostics);
-            isMalformed = false;
-            if (rows is null && diagnostics.HasErrors)
-                return null;
+            }
         }
 
         return rows;
     }
 
-    /// <summary>Whether the row is to be read. Spreadsheets leave out empty cells at its end.</summary>
+    /// <summary>Whether the row has a heading for every cell. Spreadsheets leave out empty cells at its end.</summary>
     private static bool HasWidth(string[] record, int width, LogLine line, DiagnosticList diagnostics)
     {
-        if (record.All(cell => cell.Length == 0))
-            return false;
         if (record.Length <= width)
             return true;
         var hint = line.Separator == ',' ? "; a decimal comma needs quotation marks around its number, or semicolons between the cells" : "";

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using CsvHelper;
 using Endurance.Yaml.Diagnostics;
 using Endurance.Yaml.Documents;
 
@@ -11,9 +10,6 @@ internal static class LogReader
     private const int LargestMebibytes = 64;
     private const int MostRows = 1_000_000;
     private const int FewestRows = 10;
-
-    /// <summary>Faults after which the rest of a log is not read: more are not shown.</summary>
-    private const int MostErrors = 200;
 
     public static LogReading Read(string path)
     {
@@ -37,49 +33,22 @@ internal static class LogReader
 
     private static void ReadRows(SourceText source, char separator, List<LogRow> rows, DiagnosticList diagnostics)
     {
-        var isMalformed = false;
-        using var reader = CsvReader.FromText(source.Text, new CsvReaderOptions
-        {
-            Separator = separator,
-            HasHeader = false,
-            CommentPrefix = CellSeparator.Comment,
-            TrimWhitespace = true,
-            TrackLineNumbers = true,
-            AllowLineBreaksInQuotes = false,
-            OnMalformedRecord = _ => isMalformed = true,
-        });
-        ImmutableDictionary<LogSignal, LogColumn>? columns = null;
         LogCells? cells = null;
         var width = 0;
-        while (reader.Read())
+        foreach (var (line, record) in CellRows.Of(source, separator, "numbers without quotation marks", diagnostics))
         {
-            var number = (int)reader.LineNumber;
-            var line = new LogLine(number, source.Line(number), separator);
-            var record = reader.Current.ToArray();
-            if (isMalformed)
+            if (cells is null)
             {
-                diagnostics.Error("quotes", line.Whole, "the quotation marks of this line do not pair", "numbers without quotation marks");
-                isMalformed = false;
-            }
-            else if (record.All(cell => cell.Length == 0) || CellSeparator.IsHint(line.Text))
-            {
-                continue;
-            }
-            else if (columns is null)
-            {
-                columns = LogHeading.Read(record, line, diagnostics);
-                if (columns is null)
+                if (LogHeading.Read(record, line, diagnostics) is not { } columns)
                     return;
                 width = record.Length;
                 cells = new LogCells(columns, diagnostics);
             }
-            else if (HasWidth(record, width, line, diagnostics) && cells!.Read(record, line) is { } row)
+            else if (HasWidth(record, width, line, diagnostics) && cells.Read(record, line) is { } row)
             {
                 rows.Add(row);
             }
 
-            if (diagnostics.ErrorCount > MostErrors)
-                return;
             if (rows.Count <= MostRows)
                 continue;
             diagnostics.Error("log-too-long", line.Whole, $"the log has more than {MostRows} rows", "a log thinned out, or in several files");

@@ -3,10 +3,13 @@ namespace Endurance.Numerics;
 /// <summary>Narrows an interval at whose left end a function is not negative and at whose right end it is.</summary>
 /// <remarks>
 /// Regula falsi kept half a tolerance away from both ends, so that the bracket closes on both sides, with a bisection
-/// whenever two tries did not halve the interval.
+/// whenever two tries did not halve the interval, and bisection alone once the function has shown that it is no smooth one.
 /// </remarks>
 internal static class CrossingFinder
 {
+    /// <summary>Tries that smooth functions need at most; a jump is not found faster than by halves.</summary>
+    private const int Patience = 15;
+
     /// <summary>A scalar function of one variable.</summary>
     public interface IFunction
     {
@@ -23,7 +26,7 @@ internal static class CrossingFinder
         {
             var width = right - left;
             double x;
-            if (i % 3 == 2 && width > lastWidth / 2)
+            if (i >= Patience || (i % 3 == 2 && width > lastWidth / 2))
                 x = left + (width / 2);
             else
                 x = left + (width * valueLeft / (valueLeft - valueRight));

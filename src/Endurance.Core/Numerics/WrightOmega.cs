@@ -28,7 +28,11 @@ internal static class WrightOmega
     public static double At(double z, double nearZ, double nearW)
     {
         const double near = 0.5;
-        return z >= LeastRefined && Math.Abs(z - nearZ) <= near ? Refine(z, nearW * (1 + ((z - nearZ) / (1 + nearW)))) : At(z);
+        var d = z - nearZ;
+        if (z < LeastRefined || !(Math.Abs(d) <= near))
+            return At(z);
+        var falling = 1 / (1 + nearW);
+        return Refine(z, nearW * (1 + (falling * d * (1 + (0.5 * d * falling * falling)))));
     }
 
     private static double Refine(double z, double w)
@@ -40,7 +44,7 @@ internal static class WrightOmega
             var residual = z - w - Math.Log(w);
             var onePlus = 1 + w;
             var correction = 2 * onePlus * (onePlus + (2.0 / 3.0 * residual));
-            w *= 1 + (residual / onePlus * (correction - residual) / (correction - (2 * residual)));
+            w *= 1 + (residual * (correction - residual) / (onePlus * (correction - (2 * residual))));
             if (Math.Abs(residual) < lastPass)
                 break;
         }

@@ -11,6 +11,9 @@ internal sealed class ChargerInput
     /// <summary>Watts within which it counts as settled.</summary>
     private const double Tolerance = 1e-8;
 
+    /// <summary>Watts that count as none: what a diode's leakage takes is below the balance of currents.</summary>
+    private const double None = 1e-6;
+
     /// <summary>Share of the last move that is left, above which no sum is trusted.</summary>
     private const double LargestShare = 0.98;
 
@@ -25,6 +28,8 @@ internal sealed class ChargerInput
     /// <summary>Takes the power that belongs to the present output; <see langword="true"/> when it moved by more than the tolerance.</summary>
     public bool MoveTo(double watts)
     {
+        if (watts < None)
+            watts = 0;
         var move = watts - Watts;
         if (Math.Abs(move) <= Tolerance)
         {

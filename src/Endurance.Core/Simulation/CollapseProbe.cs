@@ -66,7 +66,7 @@ internal sealed class CollapseProbe
         for (var i = 0; i < network.Loads.Length; i++)
         {
             if (Takes(i))
-                motion[network.Loads[i].Node] += BranchLaw.Load(run.DemandOf(i), equations.LoadVolts(i), 1, 0).Amperes;
+                motion[network.Loads[i].Node] += BranchLaw.Load(run.DemandOf(i), equations.LoadVolts(i));
         }
 
         for (var i = 0; i < network.Chargers.Length; i++)

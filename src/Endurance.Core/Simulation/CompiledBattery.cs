@@ -11,6 +11,8 @@ internal sealed class CompiledBattery
 {
     private const double SecondsPerHour = 3600;
 
+    private readonly double[] emfSlopes;
+    private readonly double[] resistanceSlopes;
     private readonly double capacity;
     private readonly double referenceCurrent;
     private readonly double exponent;
@@ -35,6 +37,8 @@ internal sealed class CompiledBattery
         Knots = [.. battery.Emf.X.Concat(battery.Resistance.X).Distinct().Order()];
         Emf = [.. Knots.Select(battery.Emf.At)];
         Resistance = [.. Knots.Select(z => battery.Resistance.At(z) * battery.ResistanceFactor)];
+        emfSlopes = Slopes(Emf);
+        resistanceSlopes = Slopes(Resistance);
         LowestCurrent = battery.LowestPeukertCurrent.Amperes;
         referenceCurrent = battery.ReferenceCurrent.Amperes;
         exponent = battery.PeukertExponent - 1;
@@ -114,7 +118,7 @@ internal sealed class CompiledBattery
     /// <summary>EMF on the straight line of a segment, extended beyond its ends, less what is polarised; never below zero.</summary>
     public double EmfAt(ReadOnlySpan<double> y, int segment)
     {
-        var volts = Line(Emf, y[Slot], segment);
+        var volts = Line(Emf, emfSlopes, y[Slot], segment);
         for (var i = 0; i < pairTime.Length; i++)
             volts -= y[Slot + ChargeCount + i];
         return Math.Max(0, volts); // a step tried too far can polarise more than there is
@@ -122,7 +126,7 @@ internal sealed class CompiledBattery
 
     /// <summary>Resistance on the straight line of a segment, extended beyond its ends but kept above zero.</summary>
     public double ResistanceAt(double z, int segment) =>
-        Math.Max(Line(Resistance, z, segment), 0.1 * Math.Min(Resistance[segment], Resistance[segment + 1]));
+        Math.Max(Line(Resistance, resistanceSlopes, z, segment), 0.1 * Math.Min(Resistance[segment], Resistance[segment + 1]));
 
     /// <summary>Largest charge current in amperes; positive infinity without a limit.</summary>
     public double ChargeLimitAt(double z)
@@ -167,6 +171,9 @@ internal sealed class CompiledBattery
         _ => 0,
     };
 
-    private double Line(double[] values, double z, int segment) =>
-        values[segment] + ((values[segment + 1] - values[segment]) * (z - Knots[segment]) / (Knots[segment + 1] - Knots[segment]));
+    private double Line(double[] values, double[] slopes, double z, int segment) => values[segment] + (slopes[segment] * (z - Knots[segment]));
+
+    /// <summary>By segment.</summary>
+    private double[] Slopes(double[] values) =>
+        [.. Enumerable.Range(0, values.Length - 1).Select(i => (values[i + 1] - values[i]) / (Knots[i + 1] - Knots[i]))];
 }

@@ -9,15 +9,20 @@ internal sealed class JunctionState
     /// <summary>Kelvin at which silicon and metal are long destroyed; a bound for the arithmetic only.</summary>
     private const double Hottest = 1000;
 
+    /// <summary>Share of a move that comes back in the next, above which it is not left to die away.</summary>
+    private const double SmallSwing = 0.5;
+
     private readonly CompiledFeed feed;
     private readonly double ambient;
     private double lastArgument = double.NegativeInfinity;
     private double lastOmega;
+    private double lastMove;
 
     public JunctionState(CompiledFeed feed, double ambient)
     {
         this.feed = feed;
         this.ambient = ambient;
+        Siemens = 1 / feed.SeriesResistance;
         if (feed.Junction is { } junction)
             Set(junction.HeatPath is null ? junction.Temperature.Kelvin : ambient);
     }
@@ -27,13 +32,19 @@ internal sealed class JunctionState
     /// <summary>Amperes.</summary>
     public double Saturation { get; private set; }
 
+    /// <summary>n k T/q, volts.</summary>
+    public double Emission { get; private set; }
+
     /// <summary>One over n k T/q, 1/volts.</summary>
     public double InverseEmission { get; private set; }
 
     /// <summary>n k T/q over all resistances of the feed, amperes.</summary>
     public double CurrentScale { get; private set; }
 
-    /// <summary>ln(Is R/a) with R all resistances of the feed and a the emission voltage.</summary>
+    /// <summary>One over all resistances of the feed, siemens.</summary>
+    public double Siemens { get; }
+
+    /// <summary>ln(Is R/a) + Is R/a with R all resistances of the feed and a the emission voltage.</summary>
     public double LogDrop { get; private set; }
 
     /// <summary>Wright omega of an argument; quick where the last one was near.</summary>
@@ -53,9 +64,18 @@ internal sealed class JunctionState
     public bool MoveTo(double watts, double tolerance)
     {
         var target = Math.Clamp(ambient + (watts * feed.Junction!.HeatPath!.Value), ambient / 2, Hottest);
-        if (Math.Abs(target - Kelvin) <= tolerance)
+        var move = target - Kelvin;
+        if (Math.Abs(move) <= tolerance)
+        {
+            lastMove = 0;
             return false;
-        Set(target);
+        }
+
+        // A junction that cools as much as it has just warmed would swing for ever: it goes to the sum of the series of its swings.
+        var share = move / lastMove;
+        var swings = share < -SmallSwing && double.IsFinite(share);
+        Set(swings ? Kelvin + (move / (1 - share)) : target);
+        lastMove = swings ? 0 : move;
         return true;
     }
 
@@ -64,9 +84,9 @@ internal sealed class JunctionState
         Kelvin = kelvin;
         var temperature = Temperature.FromKelvin(kelvin);
         Saturation = feed.Junction!.SaturationCurrentAt(temperature).Amperes;
-        var emission = feed.Junction.EmissionVoltageAt(temperature).Volts;
-        InverseEmission = 1 / emission;
-        CurrentScale = emission / feed.SeriesResistance;
-        LogDrop = Math.Log(Saturation / CurrentScale);
+        Emission = feed.Junction.EmissionVoltageAt(temperature).Volts;
+        InverseEmission = 1 / Emission;
+        CurrentScale = Emission / feed.SeriesResistance;
+        LogDrop = Math.Log(Saturation / CurrentScale) + (Saturation / CurrentScale);
     }
 }

@@ -9,10 +9,14 @@ internal sealed class NetworkEquations
     private readonly RunState run;
     private readonly int n;
     private readonly NodalSystem nodal;
-    private readonly NodeLoads loads;
-    private readonly FeedBranches feeds;
+    private readonly BranchList branches;
+    private readonly Junctions junctions;
     private readonly ChargerInput[] inputs;
     private readonly Func<int, double> diodeWatts;
+
+    /// <summary>By node, to the airframe. A node that no source reaches is held at 0 V.</summary>
+    private readonly double[] leak;
+    private readonly double[] amperes;
 
     /// <summary>Siemens of the resistor per watt of a constant-power load at share 0.</summary>
     private double siemensPerWatt;
@@ -27,16 +31,14 @@ internal sealed class NetworkEquations
         BatteryEmf = new double[network.Batteries.Length];
         BatteryResistance = new double[network.Batteries.Length];
         BatteryChargeLimit = new double[network.Batteries.Length];
-        BatteryAmperes = new double[network.Batteries.Length];
-        AlternatorAmperes = new double[network.Alternators.Length];
-        FeedAmperes = new double[network.Feeds.Length];
-        loads = new NodeLoads(network, run);
-        CoilAmperes = new double[network.Coils.Length];
-        FieldAmperes = new double[network.Fields.Length];
-        ChargerAmperes = new double[network.Chargers.Length];
         ChargerWatts = new double[network.Chargers.Length];
-        inputs = [.. network.Chargers.Select(_ => new ChargerInput())];
-        feeds = new FeedBranches(network, run, tolerance);
+        inputs = new ChargerInput[network.Chargers.Length];
+        for (var i = 0; i < inputs.Length; i++)
+            inputs[i] = new ChargerInput();
+        branches = new BranchList(network, run);
+        amperes = new double[branches.SlotCount];
+        leak = new double[n];
+        junctions = new Junctions(network, tolerance);
         diodeWatts = DiodeWatts;
         TakeState();
     }
@@ -55,25 +57,20 @@ internal sealed class NetworkEquations
 
     public double[] BatteryChargeLimit { get; }
 
-    /// <summary>Positive when discharging.</summary>
-    public double[] BatteryAmperes { get; }
+    /// <summary>Of the last solution; positive when discharging.</summary>
+    public ReadOnlySpan<double> BatteryAmperes => amperes.AsSpan(branches.FirstBattery, network.Batteries.Length);
 
-    public double[] AlternatorAmperes { get; }
+    /// <summary>Of the last solution.</summary>
+    public ReadOnlySpan<double> AlternatorAmperes => amperes.AsSpan(branches.FirstAlternator, network.Alternators.Length);
 
-    public double[] FeedAmperes { get; }
+    /// <summary>Of the last solution.</summary>
+    public ReadOnlySpan<double> FeedAmperes => amperes.AsSpan(0, network.Feeds.Length);
 
-    public double[] CoilAmperes { get; }
-
-    public double[] FieldAmperes { get; }
-
-    /// <summary>At the output.</summary>
-    public double[] ChargerAmperes { get; }
+    /// <summary>At the output, of the last solution.</summary>
+    public ReadOnlySpan<double> ChargerAmperes => amperes.AsSpan(branches.FirstCharger, network.Chargers.Length);
 
     /// <summary>At the input; follows the output by <see cref="MoveChargers"/>.</summary>
     public double[] ChargerWatts { get; }
-
-    /// <summary>Watts into loads, coils and fields.</summary>
-    public double DrawnWatts { get; private set; }
 
     /// <summary>Some constant-power load is at a voltage at which its own conductors cannot carry its power.</summary>
     public bool IsBeyondAnEnd { get; private set; }
@@ -91,6 +88,9 @@ internal sealed class NetworkEquations
     /// <summary>Highest EMF, set-point or output of a working source; at least 1 V.</summary>
     public double HighestSource => Sources.Highest(network, run, BatteryEmf);
 
+    /// <summary>Whether any junction follows its own heat.</summary>
+    public bool HasHeatPaths => junctions.AnyMoves;
+
     /// <summary>Every live bus at the highest source: above every solution.</summary>
     public void SetHighStart()
     {
@@ -103,20 +103,31 @@ internal sealed class NetworkEquations
     /// <summary>Works out again which branches there are, after the discrete state has changed.</summary>
     public void TakeState()
     {
-        loads.Sum();
-        feeds.TakeState();
-        Array.Clear(FeedAmperes);
+        branches.TakeState();
+        Array.Clear(amperes);
+        for (var i = 0; i < n; i++)
+        {
+            leak[i] = run.Energised[i] ? GroundLeak : 1;
+            if (i >= network.FirstGround)
+                leak[i] += network.GroundSiemens[i - network.FirstGround];
+            if (!run.Energised[i])
+                Volts[i] = 0;
+        }
     }
 
     /// <summary>Amperes of a load at the present voltages; zero when it does not draw.</summary>
-    public double LoadAmperes(int load) => run.LoadDraws(load) && run.Energised[network.Loads[load].Node]
-        ? BranchLaw.Load(run.DemandOf(load), LoadVolts(load), 1, 0).Amperes
-        : 0;
+    public double LoadAmperes(int load) =>
+        run.LoadDraws(load) && run.Energised[network.Loads[load].Node] ? BranchLaw.Load(run.DemandOf(load), LoadVolts(load)) : 0;
 
     /// <summary>Volts between a load's supply and its ground.</summary>
-    public double LoadVolts(int load) => VoltsAcross(network.Loads[load]);
+    public double LoadVolts(int load)
+    {
+        var compiled = network.Loads[load];
+        return Volts[compiled.Node] - (compiled.Ground < 0 ? 0 : Volts[compiled.Ground]);
+    }
+
     /// <summary>Junction temperature of a feed's diode, kelvin.</summary>
-    public double JunctionKelvin(int feed) => feeds.Kelvin(feed);
+    public double JunctionKelvin(int feed) => junctions[feed].Kelvin;
 
     /// <summary>Heat in a feed's diode, watts.</summary>
     public double DiodeWatts(int feed)
@@ -124,12 +135,22 @@ internal sealed class NetworkEquations
         var branch = network.Feeds[feed];
         if (!branch.HasDiode || !run.Conducting[feed])
             return 0;
-        var amperes = FeedAmperes[feed];
-        return amperes * (FeedVolts(branch) - (amperes * branch.ConductorResistance));
+        var current = FeedAmperes[feed];
+        return current * (FeedVolts(branch) - (current * branch.ConductorResistance));
     }
 
-    /// <summary>Volts along a feed and its return.</summary>
-    public double FeedVolts(CompiledFeed feed) => Volts[feed.From] - Volts[feed.To] - (feed.Ground < 0 ? 0 : Volts[feed.Ground]);
+    /// <summary>Watts into feeds, loads, coils and fields.</summary>
+    public double SinkWatts()
+    {
+        var watts = 0.0;
+        foreach (ref var branch in branches.All)
+        {
+            if (branch.IsSink)
+                watts += branch.Amperes * VoltsAlong(ref branch, Volts);
+        }
+
+        return watts;
+    }
 
     /// <summary>Sets the input power of every charger to what its output takes; <see langword="true"/> when any moved.</summary>
     public bool MoveChargers()
@@ -145,154 +166,125 @@ internal sealed class NetworkEquations
         return moved;
     }
 
-    /// <summary>Whether any junction follows its own heat.</summary>
-    public bool HasHeatPaths => feeds.AnyMoves;
-
     /// <summary>Takes guesses of the junction temperatures that follow their heat, kelvin by feed, to start from.</summary>
-    public void StartJunctions(ReadOnlySpan<double> kelvin) => feeds.Start(kelvin);
+    public void StartJunctions(ReadOnlySpan<double> kelvin) => junctions.Start(kelvin);
 
     /// <summary>Sets junctions to ambient plus their heat times the heat path; <see langword="true"/> when any moved.</summary>
-    public bool MoveJunctions() => feeds.Move(diodeWatts);
+    public bool MoveJunctions() => junctions.Move(diodeWatts);
 
     /// <summary>Fills residual, Jacobian and branch currents at the present voltages.</summary>
     public void Assemble()
     {
-        nodal.Clear();
-        for (var i = 0; i < n; i++)
-        {
-            if (run.Energised[i])
-            {
-                nodal.Add(i, new(GroundLeak * Volts[i], GroundLeak));
-                continue;
-            }
-
-            Volts[i] = 0;
-            nodal.Pin(i);
-        }
-
-        for (var i = network.FirstGround; i < n; i++)
-            nodal.Add(i, new(network.GroundSiemens[i - network.FirstGround] * Volts[i], network.GroundSiemens[i - network.FirstGround]));
+        nodal.Begin(leak, Volts);
         IsBeyondAnEnd = false;
-        DrawnWatts = 0;
-        AddFeeds();
-        AddBatteries();
-        AddAlternators();
-        AddChargers();
-        AddLoads();
-        for (var i = 0; i < network.Coils.Length; i++)
-            CoilAmperes[i] = CoilDraw(i) is { } coil ? AddLoad(coil, coil.Demand) : 0;
-        for (var i = 0; i < network.Fields.Length; i++)
-            FieldAmperes[i] = run.DrawsField(i) && network.Fields[i] is { } field ? AddLoad(field, field.Demand) : 0;
+        foreach (ref var branch in branches.All)
+        {
+            branch.Volts = VoltsAlong(ref branch, Volts);
+            Evaluate(ref branch);
+            nodal.Add(ref branch);
+        }
     }
 
-    /// <summary>What a coil draws by now; <see langword="null"/>: nothing.</summary>
-    public CompiledLoad? CoilDraw(int coil)
+    /// <summary>By how much the currents depart from their tangents when the volts have moved from those of the last assembly.</summary>
+    /// <param name="move">Volts by node.</param>
+    /// <param name="leaving">Filled: amperes leaving each node.</param>
+    /// <returns>Amperes that any of these may be wrong by.</returns>
+    public double Depart(ReadOnlySpan<double> move, Span<double> leaving)
     {
-        var compiled = network.Coils[coil];
-        if (!run.IsEnergised(compiled))
-            return null;
-        return run.CoilPulledIn[coil] ? compiled.Holding : compiled.PullingIn ?? compiled.Holding;
+        leaving.Clear();
+        var unsure = 0.0;
+        foreach (var i in branches.Curved)
+        {
+            ref var branch = ref branches.All[i];
+            var departure = branch.Departure(VoltsAlong(ref branch, move), out var doubt);
+            NodalSystem.AddCurrent(leaving, ref branch, departure);
+            unsure += doubt;
+        }
+
+        return unsure;
+    }
+
+    /// <summary>Moves the volts from those of the last assembly, and currents and residual with them as far as their derivatives hold.</summary>
+    /// <param name="move">Volts by node.</param>
+    /// <returns><see langword="false"/>: some do not hold so far; the network must be assembled again.</returns>
+    public bool TryMove(ReadOnlySpan<double> move)
+    {
+        for (var i = 0; i < n; i++)
+        {
+            Volts[i] += move[i];
+            Residual[i] = leak[i] * Volts[i];
+        }
+
+        foreach (ref var branch in branches.All)
+        {
+            if (!branch.TryMove(VoltsAlong(ref branch, move)))
+                return false;
+            NodalSystem.AddCurrent(Residual, ref branch, branch.Amperes);
+        }
+
+        return true;
+    }
+
+    /// <summary>Makes the currents of the parts those of the branches; for once they balance.</summary>
+    public void Publish()
+    {
+        foreach (ref var branch in branches.All)
+        {
+            if (branch.Slot >= 0)
+                amperes[branch.Slot] = branch.Amperes;
+        }
     }
 
     public int WorstBus() => nodal.Worst();
 
     public double WorstResidual() => Residual[WorstBus()];
 
-    private void AddFeeds()
+    private static double VoltsAlong(ref Branch branch, ReadOnlySpan<double> volts)
     {
-        foreach (var i in feeds.Live)
-        {
-            var feed = network.Feeds[i];
-            var point = feeds.Point(i, FeedVolts(feed));
-            FeedAmperes[i] = point.Amperes;
-            nodal.AddBetween(feed.From, feed.To, point);
-            if (feed.Ground >= 0)
-                nodal.AddReturn(feed.From, feed.To, feed.Ground, point);
-        }
+        var along = branch.From < 0 ? 0 : volts[branch.From];
+        if (branch.To >= 0)
+            along -= volts[branch.To];
+        return branch.Return < 0 ? along : along - volts[branch.Return];
     }
 
-    private void AddBatteries()
+    /// <summary>Volts along a feed and its return.</summary>
+    private double FeedVolts(CompiledFeed feed) => Volts[feed.From] - Volts[feed.To] - (feed.Ground < 0 ? 0 : Volts[feed.Ground]);
+
+    private void Evaluate(ref Branch branch)
     {
-        for (var i = 0; i < network.Batteries.Length; i++)
+        var part = branch.Part;
+        switch (branch.Kind)
         {
-            var node = network.Batteries[i].Node;
-            BatteryAmperes[i] = 0;
-            if (!run.IsJoined(i) || !run.Energised[node])
-                continue;
-            var point = BranchLaw.Battery(Volts[node], BatteryEmf[i], BatteryResistance[i], BatteryChargeLimit[i], run.BatteryExhausted[i]);
-            BatteryAmperes[i] = -point.Amperes;
-            nodal.Add(node, point);
+            case BranchKind.Junction:
+                BranchLaw.Junction(ref branch, junctions[part], network.Feeds[part].Leakage);
+                break;
+            case BranchKind.IdealDiode:
+                var feed = network.Feeds[part];
+                BranchLaw.IdealDiode(ref branch, feed.OnResistance, feed.RegulatedDrop, feed.ConductorResistance);
+                break;
+            case BranchKind.Battery:
+                BranchLaw.Battery(ref branch, BatteryEmf[part], BatteryResistance[part], BatteryChargeLimit[part], run.BatteryExhausted[part]);
+                break;
+            case BranchKind.Alternator:
+                BranchLaw.Regulated(ref branch, network.Alternators[part].Setpoint, network.Alternators[part].Droop, run.LimitOf(part));
+                break;
+            case BranchKind.ChargerOutput:
+                BranchLaw.Regulated(ref branch, network.Chargers[part].Output, network.Chargers[part].Droop, network.Chargers[part].Limit);
+                break;
+            case BranchKind.ChargerInput:
+                IsBeyondAnEnd |= BranchLaw.ConstantPower(ref branch, ChargerWatts[part] * PowerShare, 0);
+                break;
+            case BranchKind.Power:
+                IsBeyondAnEnd |= BranchLaw.ConstantPower(ref branch, branch.Value * PowerShare, branch.Detail);
+                if (PowerShare < 1)
+                    branch.AddParallel(branch.Value * (1 - PowerShare) * siemensPerWatt);
+                break;
+            case BranchKind.Current:
+                BranchLaw.ConstantCurrent(ref branch, branch.Value, branch.Detail);
+                break;
+            default:
+                BranchLaw.Ohmic(ref branch, branch.Value);
+                break;
         }
     }
-
-    private void AddAlternators()
-    {
-        for (var i = 0; i < network.Alternators.Length; i++)
-        {
-            AlternatorAmperes[i] = 0;
-            if (!run.Generates(i))
-                continue;
-            var alternator = network.Alternators[i];
-            var point = BranchLaw.Alternator(Volts[alternator.Node], alternator, run.LimitOf(i));
-            AlternatorAmperes[i] = -point.Amperes;
-            nodal.Add(alternator.Node, point);
-        }
-    }
-
-    private void AddChargers()
-    {
-        for (var i = 0; i < network.Chargers.Length; i++)
-        {
-            var charger = network.Chargers[i];
-            ChargerAmperes[i] = 0;
-            if (!run.Charges(i))
-                continue;
-            var output = BranchLaw.Charger(Volts[charger.To], charger);
-            ChargerAmperes[i] = output.Amperes;
-            nodal.Add(charger.To, new(-output.Amperes, output.Siemens));
-            var watts = ChargerWatts[i] * PowerShare;
-            nodal.Add(charger.From, BranchLaw.ConstantPower(watts, Volts[charger.From], 0));
-            IsBeyondAnEnd |= BranchLaw.IsBeyondTheEnd(watts, Volts[charger.From], 0);
-        }
-    }
-
-    private void AddLoads()
-    {
-        var standIn = (1 - PowerShare) * siemensPerWatt;
-        if (!loads.Hold(Volts))
-        {
-            foreach (var load in loads.Drawing)
-                AddLoad(network.Loads[load], run.DemandOf(load));
-            return;
-        }
-
-        for (var i = 0; i < network.FirstGround; i++)
-        {
-            var point = loads.At(i, Volts[i], PowerShare, standIn);
-            nodal.Add(i, point);
-            DrawnWatts += point.Amperes * Volts[i];
-            IsBeyondAnEnd |= loads.IsBeyondTheEnd(i, Volts[i], PowerShare);
-        }
-
-        foreach (var load in loads.Alone)
-            AddLoad(network.Loads[load], run.DemandOf(load));
-    }
-
-    private double AddLoad(CompiledLoad load, CompiledDemand demand)
-    {
-        if (!run.Energised[load.Node])
-            return 0;
-        var v = VoltsAcross(load);
-        var point = BranchLaw.Load(demand, v, PowerShare, (1 - PowerShare) * siemensPerWatt);
-        if (demand.Law == LoadLaw.Power)
-            IsBeyondAnEnd |= BranchLaw.IsBeyondTheEnd(demand.Value * PowerShare, v, demand.Conductors);
-        if (load.Ground < 0)
-            nodal.Add(load.Node, point);
-        else
-            nodal.AddBetween(load.Node, load.Ground, point);
-        DrawnWatts += point.Amperes * v;
-        return point.Amperes;
-    }
-
-    private double VoltsAcross(CompiledLoad load) => Volts[load.Node] - (load.Ground < 0 ? 0 : Volts[load.Ground]);
 }

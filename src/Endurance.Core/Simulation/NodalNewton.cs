@@ -8,8 +8,8 @@ internal sealed class NodalNewton
 {
     /// <summary>Amperes of error in a bus's balance at the finest tolerance of a run, and for each unit of a coarser one.</summary>
     private const double LeastResidual = 1e-9;
-    private const double ResidualPerTolerance = 1e-3;
-    private const double RelativeResidual = 1e-13;
+    private const double ResidualPerTolerance = 1e-2;
+    private const double RelativeResidual = 3e-14;
 
     /// <summary>Volts; asked for where a bus can float behind parts that block.</summary>
     private const double LargestLastStep = 1e-4;
@@ -23,6 +23,9 @@ internal sealed class NodalNewton
     private readonly double[] step;
     private readonly double[] factors;
     private readonly double[] before;
+    private readonly double[] move;
+    private readonly double[] rest;
+    private readonly double[] departed;
     private readonly double absoluteResidual;
     private bool isAnyLoose = true;
 
@@ -38,6 +41,9 @@ internal sealed class NodalNewton
         step = new double[n];
         factors = new double[n * n];
         before = new double[n];
+        move = new double[n];
+        rest = new double[n];
+        departed = new double[n];
     }
 
     public int Iterations { get; private set; }
@@ -69,21 +75,73 @@ internal sealed class NodalNewton
         var lastStep = double.PositiveInfinity;
         for (var i = 0; i < limit; i++)
         {
-            if (IsBalanced() && (lastStep <= LargestLastStep || asks == SmallStep.Never || (asks == SmallStep.WhereLoose && !isAnyLoose)))
-                return !equations.IsBeyondAnEnd;
+            if (IsBalanced() && IsSmallEnough(lastStep, asks))
+                return IsSolved();
             Iterations++;
             equations.Jacobian.CopyTo(factors, 0);
-            if (!elimination.TryFactor(factors))
+            if (!TryFactor())
                 return false;
             if (asks == SmallStep.WhereLoose)
                 isAnyLoose = HasLoosePivot();
             lastStep = Direction();
-            if (!Search(isCautious: i >= HopefulIterations))
+            equations.Volts.CopyTo(before, 0);
+            var slope = Slope();
+            if (IsSmallEnough(lastStep, asks) && TryFinish())
+                return IsSolved();
+            if (!Search(slope, isCautious: i >= HopefulIterations))
                 return false;
         }
 
-        return IsBalanced() && !equations.IsBeyondAnEnd;
+        return IsBalanced() && IsSolved();
     }
+
+    private bool IsSolved()
+    {
+        equations.Publish();
+        return !equations.IsBeyondAnEnd;
+    }
+
+    private bool IsSmallEnough(double lastStep, SmallStep asks) =>
+        lastStep <= LargestLastStep || asks == SmallStep.Never || (asks == SmallStep.WhereLoose && !isAnyLoose);
+
+    /// <summary>
+    /// Takes the whole step and goes on by the expansions of the branches and the same factors, where these are sure to be near
+    /// enough: it evaluates no current law and factors nothing.
+    /// </summary>
+    private bool TryFinish()
+    {
+        const int passes = 4;
+        step.CopyTo(move, 0);
+        Array.Clear(departed);
+        for (var i = 0; i < passes; i++)
+        {
+            var unsure = equations.Depart(move, rest);
+            if (!(unsure <= absoluteResidual))
+                return false;
+            var largest = 0.0;
+            for (var b = 0; b < n; b++)
+            {
+                var left = rest[b] - departed[b];
+                (rest[b], departed[b]) = (left, rest[b]);
+                largest = Math.Max(largest, Math.Abs(left));
+            }
+
+            if (largest + unsure <= absoluteResidual)
+                return equations.TryMove(move) && IsBalanced();
+            elimination.Solve(factors, rest);
+            for (var b = 0; b < n; b++)
+                move[b] -= rest[b];
+        }
+
+        return false;
+    }
+
+    /// <summary>
+    /// Factors the Jacobian. Without constant power every pivot is positive; one that rounding has taken, of buses that only their
+    /// leak ties to ground while they are tied to each other firmly, is put back.
+    /// </summary>
+    private bool TryFactor() => elimination.TryFactor(factors)
+        || (equations.PowerShare == 0 && elimination.TryFactorShifted(equations.Jacobian, factors));
 
     /// <summary>Whether some group of buses is tied to the rest by almost nothing: its last pivot is the conductance that is left.</summary>
     private bool HasLoosePivot()
@@ -119,15 +177,18 @@ internal sealed class NodalNewton
     }
 
     /// <summary>Moves along the step until the slope of the co-content has lost at least half of its size.</summary>
+    /// <remarks>
+    /// Where the co-content bends so sharply that no voltage lies between its falling and its rising side, as where a part that blocks
+    /// begins to conduct, it goes just past the bend: the next Jacobian then knows the slope that this step ran into.
+    /// </remarks>
+    /// <param name="first">The slope at its start.</param>
     /// <param name="isCautious">
     /// Takes no point past the lowest one unless the co-content is certain to be lower there than at the start. Kinks can
     /// otherwise send the search to and fro; it costs a few more trials.
     /// </param>
-    private bool Search(bool isCautious)
+    private bool Search(double first, bool isCautious)
     {
-        const int tries = 60;
-        equations.Volts.CopyTo(before, 0);
-        var first = Slope();
+        const int tries = 120;
         double low = 0, lowSlope = first, high = 0, highSlope = 0;
         var at = 1.0;
         for (var i = 0; i < tries; i++)
@@ -135,7 +196,8 @@ internal sealed class NodalNewton
             MoveTo(at);
             var slope = Slope();
             var isLower = slope <= 0 || !isCautious || (low * lowSlope) + ((at - low) * slope) < 0;
-            if ((slope <= 0.5 * Math.Abs(first) && isLower) || IsBalanced())
+            var isFarEnough = high == 0 || slope >= 0.5 * first;
+            if ((slope <= 0.5 * Math.Abs(first) && isLower && isFarEnough) || IsBalanced())
                 return true;
             if (slope > 0)
                 (high, highSlope) = (at, slope);
@@ -143,11 +205,27 @@ internal sealed class NodalNewton
                 (low, lowSlope) = (at, slope);
             if (high == 0)
                 return false;
+            if (IsOneVoltage(low, high))
+                break;
             var secant = low + ((high - low) * lowSlope / (lowSlope - highSlope));
-            at = Math.Clamp(secant, low + (0.1 * (high - low)), low + (0.9 * (high - low)));
+            at = i % 2 == 0 ? Math.Clamp(secant, low + (0.1 * (high - low)), low + (0.9 * (high - low))) : low + ((high - low) / 2);
         }
 
-        return false;
+        MoveTo(high);
+        return true;
+    }
+
+    /// <summary>Whether two places along the step are, at every node, some units in the last place apart.</summary>
+    private bool IsOneVoltage(double low, double high)
+    {
+        const double finest = 4e-15; // of the volts
+        for (var i = 0; i < n; i++)
+        {
+            if (Math.Abs(step[i]) * (high - low) > finest * Math.Abs(before[i]))
+                return false;
+        }
+
+        return true;
     }
 
     private void MoveTo(double at)

@@ -18,42 +18,53 @@ internal sealed class NodalSystem
     /// <summary>Row by row, siemens.</summary>
     public double[] Jacobian { get; }
 
-    public void Clear()
+    /// <summary>Begins again with what each node leaks to the airframe at its volts.</summary>
+    /// <param name="siemens">By node.</param>
+    /// <param name="volts">By node.</param>
+    public void Begin(ReadOnlySpan<double> siemens, ReadOnlySpan<double> volts)
     {
-        Array.Clear(Residual);
         Array.Clear(Jacobian);
+        for (var i = 0; i < n; i++)
+        {
+            Residual[i] = siemens[i] * volts[i];
+            Jacobian[(i * n) + i] = siemens[i];
+        }
     }
 
-    /// <summary>Holds a node at 0 V.</summary>
-    public void Pin(int node) => Jacobian[(node * n) + node] = 1;
-
-    /// <summary>A branch from a node to the airframe.</summary>
-    public void Add(int node, BranchPoint point)
+    /// <summary>Adds a branch at its present current.</summary>
+    public void Add(ref Branch branch)
     {
-        Residual[node] += point.Amperes;
-        Jacobian[(node * n) + node] += point.Siemens;
+        AddCurrent(Residual, ref branch, branch.Amperes);
+        var (from, to, back) = (branch.From, branch.To, branch.Return);
+        var siemens = branch.Siemens;
+        if (from >= 0)
+            Jacobian[(from * n) + from] += siemens;
+        if (to >= 0)
+            Jacobian[(to * n) + to] += siemens;
+        if (from >= 0 && to >= 0)
+        {
+            Jacobian[(from * n) + to] -= siemens;
+            Jacobian[(to * n) + from] -= siemens;
+        }
+
+        if (back < 0)
+            return;
+        Jacobian[(back * n) + back] += siemens;
+        Jacobian[(back * n) + from] -= siemens;
+        Jacobian[(from * n) + back] -= siemens;
+        Jacobian[(back * n) + to] += siemens;
+        Jacobian[(to * n) + back] += siemens;
     }
 
-    /// <summary>A branch between two nodes.</summary>
-    public void AddBetween(int from, int to, BranchPoint point)
+    /// <summary>Adds a current along a branch to what leaves each node.</summary>
+    public static void AddCurrent(Span<double> leaving, ref Branch branch, double amperes)
     {
-        Residual[from] += point.Amperes;
-        Residual[to] -= point.Amperes;
-        Jacobian[(from * n) + from] += point.Siemens;
-        Jacobian[(to * n) + to] += point.Siemens;
-        Jacobian[(from * n) + to] -= point.Siemens;
-        Jacobian[(to * n) + from] -= point.Siemens;
-    }
-
-    /// <summary>The current of a branch comes back through a ground point, whose voltage opposes it.</summary>
-    public void AddReturn(int from, int to, int ground, BranchPoint point)
-    {
-        Residual[ground] -= point.Amperes;
-        Jacobian[(ground * n) + ground] += point.Siemens;
-        Jacobian[(ground * n) + from] -= point.Siemens;
-        Jacobian[(from * n) + ground] -= point.Siemens;
-        Jacobian[(ground * n) + to] += point.Siemens;
-        Jacobian[(to * n) + ground] += point.Siemens;
+        if (branch.From >= 0)
+            leaving[branch.From] += amperes;
+        if (branch.To >= 0)
+            leaving[branch.To] -= amperes;
+        if (branch.Return >= 0)
+            leaving[branch.Return] -= amperes;
     }
 
     /// <summary>The node whose currents balance worst.</summary>

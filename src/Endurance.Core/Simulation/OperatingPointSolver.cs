@@ -25,7 +25,6 @@ internal sealed class OperatingPointSolver
     private readonly double[] descent;
     private readonly bool mayFloat;
     private SmallStep asks;
-    private bool warm;
 
     /// <param name="network">The network.</param>
     /// <param name="run">Its discrete state.</param>
@@ -55,6 +54,9 @@ internal sealed class OperatingPointSolver
     /// <summary>After a failed <see cref="TrySolve"/>: the loads whose own conductors cannot carry their power.</summary>
     public bool[] CollapsedLoads => collapse.Loads;
 
+    /// <summary>Whether the last solution is one of the present discrete state.</summary>
+    public bool IsWarm { get; private set; }
+
     public int Solves { get; private set; }
 
     public int Iterations => newton.Iterations;
@@ -62,7 +64,7 @@ internal sealed class OperatingPointSolver
     /// <summary>Forgets the last solution; for after a jump that moves the network far.</summary>
     public void StartCold()
     {
-        warm = false;
+        IsWarm = false;
         newton.StartCold();
         equations.TakeState();
     }
@@ -74,21 +76,25 @@ internal sealed class OperatingPointSolver
         Solves++;
         if (TryHeated())
             return true;
-        warm = false;
+        IsWarm = false;
         return false;
     }
 
     /// <summary>Solves again until no junction and no charger moves: a junction's temperature follows its heat, a charger's input its output.</summary>
     private bool TryHeated()
     {
-        const int rounds = 60;
+        const int rounds = 120, together = 20;
         var chargersMove = false;
         for (var i = 0; i < rounds; i++)
         {
-            asks = mayFloat && i == 0 ? SmallStep.WhereLoose : SmallStep.Never;
+            // What a charger takes moves by less than a balance may be off, which near a collapse is many times that in volts.
+            asks = chargersMove ? SmallStep.Always : mayFloat && i == 0 ? SmallStep.WhereLoose : SmallStep.Never;
             if (!TryAtFixedJunctions())
                 return false;
             chargersMove = equations.MoveChargers();
+            // Where each throws the other off, chargers settle first at every temperature.
+            if (chargersMove && i >= together)
+                continue;
             if (!equations.MoveJunctions() & !chargersMove)
                 return true;
         }
@@ -103,11 +109,11 @@ internal sealed class OperatingPointSolver
     private bool TryAtFixedJunctions()
     {
         equations.PowerShare = 1;
-        if (warm && newton.TryBalance(WarmIterations, asks))
+        if (IsWarm && newton.TryBalance(WarmIterations, asks))
             return true;
         if (!TryFromNothing())
             return false;
-        warm = true;
+        IsWarm = true;
         return true;
     }
 

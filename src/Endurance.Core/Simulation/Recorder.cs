@@ -69,10 +69,10 @@ internal sealed class Recorder
         var equations = solver.Equations;
         solver.Volts.AsSpan(0, network.BusCount).CopyTo(busStart);
         busStart.CopyTo(busLowest, 0);
-        equations.BatteryAmperes.CopyTo(batteryStart, 0);
-        equations.FeedAmperes.CopyTo(feedStart, 0);
-        equations.FeedAmperes.CopyTo(feedHighest, 0);
-        equations.FeedAmperes.CopyTo(feedLowest, 0);
+        equations.BatteryAmperes.CopyTo(batteryStart);
+        equations.FeedAmperes.CopyTo(feedStart);
+        equations.FeedAmperes.CopyTo(feedHighest);
+        equations.FeedAmperes.CopyTo(feedLowest);
         Observe(0, y);
     }
 
@@ -85,7 +85,9 @@ internal sealed class Recorder
         for (var i = 0; i < busLowest.Length; i++)
             busLowest[i] = Math.Min(busLowest[i], solver.Volts[i]);
         var anyAlternator = run.AnyAlternator();
-        var charged = equations.ChargerAmperes.Sum(); // what a charger gives is not one battery working on another
+        var charged = 0.0; // what a charger gives is not one battery working on another
+        foreach (var amperes in equations.ChargerAmperes)
+            charged += amperes;
         for (var i = 0; i < batteryHighest.Length; i++)
         {
             var amperes = equations.BatteryAmperes[i];

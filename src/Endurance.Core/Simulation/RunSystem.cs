@@ -13,9 +13,13 @@ internal sealed class RunSystem : IDifferentialSystem
     private readonly GuardSet guards;
     private double[] newer;
     private double[] older;
+    private double[] oldest;
     private readonly double[] guess;
+    private readonly double[] solvedAt;
+    private bool isSolved;
     private double newerTime;
     private double olderTime;
+    private double oldestTime;
     private int past;
 
     public RunSystem(CompiledNetwork network, RunState run, StateLayout layout, OperatingPointSolver solver, GuardSet guards)
@@ -23,7 +27,9 @@ internal sealed class RunSystem : IDifferentialSystem
         this.guards = guards;
         newer = new double[network.NodeCount + network.Feeds.Length];
         older = new double[newer.Length];
+        oldest = new double[newer.Length];
         guess = new double[network.Feeds.Length];
+        solvedAt = new double[layout.Controlled];
         this.network = network;
         this.run = run;
         this.layout = layout;
@@ -36,8 +42,41 @@ internal sealed class RunSystem : IDifferentialSystem
     /// <summary>A bit for each stage at which a guard was due; the first stage after the start of a step is bit 1.</summary>
     public int StagesDue { get; set; }
 
-    /// <summary>Solves the network for a state; <see langword="false"/> when it has no operating point.</summary>
-    public bool TrySolve(ReadOnlySpan<double> y)
+    /// <summary>Solves the network for a state, unless it is the one solved last; <see langword="false"/> when it has no operating point.</summary>
+    public bool TrySolve(ReadOnlySpan<double> y) => IsSolvedAt(y) || TrySolveAnew(y);
+
+    /// <summary>Forgets the voltages of earlier instants; for after a jump.</summary>
+    public void ForgetPast() => past = 0;
+
+    /// <summary>Forgets what was solved last; for after a change of which the network takes no notice but the batteries' tables do.</summary>
+    public void ForgetSolution() => isSolved = false;
+
+    public bool TryEvaluate(double t, ReadOnlySpan<double> y, Span<double> rates)
+    {
+        if (!IsSolvedAt(y))
+        {
+            Extrapolate(t);
+            if (!TrySolveAnew(y))
+                return false;
+        }
+
+        Remember(t);
+        rates.Clear();
+        var equations = solver.Equations;
+        BatteryRates(equations, y, rates);
+        var feeds = equations.FeedAmperes;
+        for (var i = 0; i < feeds.Length; i++)
+            rates[layout.FeedReverse + i] = Math.Max(0, -feeds[i]);
+        OtherPower(equations, rates);
+        Stage++;
+        if (guards.AnyDue(y))
+            StagesDue |= 1 << Stage;
+        return true;
+    }
+
+    private bool IsSolvedAt(ReadOnlySpan<double> y) => isSolved && solver.IsWarm && y[..solvedAt.Length].SequenceEqual(solvedAt);
+
+    private bool TrySolveAnew(ReadOnlySpan<double> y)
     {
         var equations = solver.Equations;
         for (var i = 0; i < network.Batteries.Length; i++)
@@ -50,63 +89,44 @@ internal sealed class RunSystem : IDifferentialSystem
             equations.BatteryChargeLimit[i] = battery.ChargeLimitAt(y[battery.Slot]);
         }
 
-        return solver.TrySolve();
+        isSolved = solver.TrySolve();
+        y[..solvedAt.Length].CopyTo(solvedAt);
+        return isSolved;
     }
 
-    /// <summary>Forgets the voltages of earlier instants; for after a jump.</summary>
-    public void ForgetPast() => past = 0;
-
-    public bool TryEvaluate(double t, ReadOnlySpan<double> y, Span<double> rates)
-    {
-        Extrapolate(t);
-        if (!TrySolve(y))
-            return false;
-        Remember(t);
-        rates.Clear();
-        var equations = solver.Equations;
-        BatteryRates(equations, y, rates);
-        for (var i = 0; i < network.Feeds.Length; i++)
-        {
-            var amperes = equations.FeedAmperes[i];
-            var feed = network.Feeds[i];
-            rates[layout.FeedReverse + i] = Math.Max(0, -amperes);
-            rates[layout.SinkEnergy] += amperes * equations.FeedVolts(feed);
-        }
-
-        OtherPower(equations, rates);
-        Stage++;
-        if (guards.AnyDue(y))
-            StagesDue |= 1 << Stage;
-        return true;
-    }
-
-    /// <summary>Starts the solver, voltages and junctions, on the straight line through the last two solutions.</summary>
+    /// <summary>Starts the solver, voltages and junctions, on the parabola through the last three solutions, or the straight line through two.</summary>
     private void Extrapolate(double t)
     {
-        if (past < 2 || newerTime == olderTime)
+        if (past < 2)
             return;
-        var share = (t - newerTime) / (newerTime - olderTime);
-        for (var i = 0; i < solver.Volts.Length; i++)
-            solver.Volts[i] = newer[i] + (share * (newer[i] - older[i]));
-        if (!solver.Equations.HasHeatPaths)
-            return;
-        for (var i = 0; i < guess.Length; i++)
+        var first = t - newerTime;
+        var second = (t - olderTime) * first / (newerTime - oldestTime);
+        var slope = 1 / (newerTime - olderTime);
+        var olderSlope = 1 / (olderTime - oldestTime);
+        var isCurved = past > 2;
+        for (var i = 0; i < newer.Length; i++)
         {
-            var at = solver.Volts.Length + i;
-            guess[i] = newer[at] + (share * (newer[at] - older[at]));
+            var line = (newer[i] - older[i]) * slope;
+            var value = newer[i] + (first * line);
+            if (isCurved)
+                value += second * (line - ((older[i] - oldest[i]) * olderSlope));
+            if (i < solver.Volts.Length)
+                solver.Volts[i] = value;
+            else
+                guess[i - solver.Volts.Length] = value;
         }
 
-        solver.Equations.StartJunctions(guess);
+        if (solver.Equations.HasHeatPaths)
+            solver.Equations.StartJunctions(guess);
     }
 
     private void Remember(double t)
     {
         if (past == 0 || t != newerTime)
         {
-            (older, newer) = (newer, older);
-            olderTime = newerTime;
-            newerTime = t;
-            past = Math.Min(past + 1, 2);
+            (oldest, older, newer) = (older, newer, oldest);
+            (oldestTime, olderTime, newerTime) = (olderTime, newerTime, t);
+            past = Math.Min(past + 1, 3);
         }
 
         solver.Volts.CopyTo(newer, 0);
@@ -137,13 +157,13 @@ internal sealed class RunSystem : IDifferentialSystem
         }
     }
 
-    /// <summary>Alternators and chargers' outputs give; loads, coils, fields, ground points and chargers' inputs take.</summary>
+    /// <summary>Alternators and chargers' outputs give; feeds, loads, coils, fields, ground points and chargers' inputs take.</summary>
     private void OtherPower(NetworkEquations equations, Span<double> rates)
     {
         var volts = equations.Volts;
         for (var i = 0; i < network.Alternators.Length; i++)
             rates[layout.SourceEnergy] += equations.AlternatorAmperes[i] * volts[network.Alternators[i].Node];
-        var sink = equations.DrawnWatts;
+        var sink = equations.SinkWatts();
         for (var i = 0; i < network.Chargers.Length; i++)
         {
             rates[layout.SourceEnergy] += equations.ChargerAmperes[i] * volts[network.Chargers[i].To];

@@ -15,8 +15,6 @@ internal static class Limits
 
     public static QuantityRange Ohms(string example) => QuantityRange.Above(Dimension.Resistance, "ohm", 0, 1_000_000, example);
 
-    public static QuantityRange OhmsFromZero(string example) => QuantityRange.From(Dimension.Resistance, "ohm", 0, 1_000_000, example);
-
     public static QuantityRange Percent(string example) => QuantityRange.From(Dimension.Fraction, "%", 0, 100, example);
 
     public static QuantityRange PercentAboveZero(double most, string example) => QuantityRange.Above(Dimension.Fraction, "%", 0, most, example);

@@ -10,8 +10,6 @@ internal static class Shapes
     /// <summary>One name, or a list of names.</summary>
     public static readonly ValueShape Names = new AnyOf([Text, new ListOf(Text, Least: 0)]);
 
-    public static readonly ValueShape OnOrOff = Word("on", "off");
-
     public static readonly ValueShape ClosedOrOpen = Word("closed", "open");
 
     public static readonly ValueShape Gauge = new Patterned("^(00?0?0?|[1-4]/0|[1-9]|[1-3][0-9]|40) *AWG$");

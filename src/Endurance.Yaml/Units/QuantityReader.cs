@@ -102,7 +102,7 @@ internal static class QuantityReader
     {
         var other = Dimension.All.FirstOrDefault(dimension => dimension.Find(unit) is not null);
         return other is not null
-            ? QuantityReading.Wrong("wrong-unit", $"{Quoted.Of(text)} is {other.Name}, not {range.Dimension.Name}", Expected(range), at: at)
+            ? QuantityReading.Wrong("wrong-unit", $"{Quoted.Of(text)} is {other.Name}, not {range.Dimension.Name}", Expected(range), UnitSymbols.MeantBy(unit, range.Dimension), at)
             : QuantityReading.Wrong("unknown-unit", $"{Quoted.Of(unit)} is not a unit of {range.Dimension.Name}", Expected(range), NearestUnit(unit, range.Dimension), at);
     }
 

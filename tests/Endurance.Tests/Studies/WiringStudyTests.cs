@@ -142,6 +142,43 @@ public sealed class WiringStudyTests
         Assert.Equal(WiringVerdict.Check, row.Verdict);
     }
 
+    // The ratings of FAA AC 43.13-1B, table 11-9, hold at 70 degC around the wire: its note 1.
+    [Theory]
+    [InlineData(70, false)]
+    [InlineData(71, true)]
+    public void Ambient_AboveThatOfTheTable_AsksForDerating(double celsius, bool isTold)
+    {
+        var scenario = Bench(SystemVoltage.Volts14, Amperes("radio", "bus", 2) with { Wire = Wire(12, 7, 20), Breaker = Breaker(5) });
+
+        var row = WiringStudy.Run(scenario with { Ambient = Temperature.FromCelsius(celsius) }, new WiringOptions()).Rows.Single();
+
+        Assert.Equal(isTold, row.Findings.Any(finding => finding.Code is "ambient-above-table"));
+    }
+
+    [Fact]
+    public void Feed_ThatNeverCarries_IsNotCalledGood()
+    {
+        var spare = Feed("spare", "bus", "far") with { Wire = Wire(12, 7, 20) };
+
+        var row = WiringStudy.Run(Bench(SystemVoltage.Volts14) with { Feeds = [spare] }, new WiringOptions()).Rows.Single();
+
+        Assert.Contains(row.Findings, finding => finding.Code is "never-carries-current");
+        Assert.Equal(WiringVerdict.Check, row.Verdict);
+    }
+
+    // Table 11-9 lists even gauges alone; No. 13 is 2.0 mohm a foot of solid copper (from memory, unverified).
+    [Fact]
+    public void Gauge_WithoutARowInTheTable_IsToldAndNotJudgedByAnother()
+    {
+        var wire = Endurance.Components.Wire.OfGauge(new WireGauge(13), Length.FromFeet(3), 6.6e-3, Temperature.FromCelsius(20));
+
+        var row = Judge(SystemVoltage.Volts14, Amperes("radio", "bus", 2) with { Wire = wire, Breaker = Breaker(5) }).Rows.Single();
+
+        Assert.Null(row.Rating);
+        Assert.Contains(row.Findings, finding => finding.Code is "no-rating");
+        Assert.Equal(WiringVerdict.Check, row.Verdict);
+    }
+
     private static Wire Wire(int gauge, double feet, double celsius)
     {
         var number = new WireGauge(gauge);

@@ -11,6 +11,23 @@ public class QuantityReaderTests
     private static readonly QuantityRange Ohms = QuantityRange.Above(Dimension.Resistance, "ohm", 0, 1000, "1 ohm");
     private static readonly QuantityRange Bare = QuantityRange.From(Dimension.Number, "", 1, 3, "1.2");
 
+    public static TheoryData<string, string, string> SpeltOut => new()
+    {
+        { "voltage", "volts", "V" }, { "current", "Amps", "A" }, { "power", "watts", "W" }, { "resistance", "ohms", "ohm" }, { "resistance", "milliohms", "mohm" },
+        { "time", "hours", "h" }, { "time", "minutes", "min" }, { "time", "m", "min" }, { "time", "sec", "s" }, { "temperature", "C", "degC" },
+        { "temperature", "fahrenheit", "degF" }, { "percentage", "percent", "%" }, { "length", "feet", "ft" }, { "length", "inches", "in" }, { "length", "meters", "m" },
+        { "wire gauge", "ga", "AWG" }, { "current", "volts", "" },
+    };
+
+    [Theory]
+    [MemberData(nameof(SpeltOut))]
+    public void Unit_SpeltOut_SuggestsTheSymbol(string kind, string unit, string symbol)
+    {
+        var dimension = Dimension.All.First(one => one.Name.EndsWith($" {kind}", StringComparison.Ordinal));
+
+        Assert.Equal(symbol, QuantityReader.Read($"5 {unit}", QuantityRange.From(dimension, dimension.Units[0].Symbol, 0, 1e6, "1")).Fault!.Nearest ?? "");
+    }
+
     [Theory]
     [InlineData("1 A", 1)]
     [InlineData("1A", 1)]

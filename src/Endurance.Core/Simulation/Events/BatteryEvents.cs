@@ -46,12 +46,38 @@ internal sealed class BatteryEvents
     {
         foreach (var guard in guards.All)
         {
-            if (guard.Kind > GuardKind.BatteryCurrentAbove)
+            if (!guard.IsOfBattery)
                 return;
             while (guards.IsDue(guard, y) && Move(guard))
             {
                 // a battery may have several knots to pass after a jump
             }
+        }
+    }
+
+    /// <summary>Takes the segment or the branch that lies beyond a guard; <see langword="false"/>: the guard is no matter of a battery's laws.</summary>
+    public bool Move(Guard guard)
+    {
+        var i = guard.Index;
+        switch (guard.Kind)
+        {
+            case GuardKind.BatteryKnotBelow:
+                run.BatterySegment[i]--;
+                return true;
+            case GuardKind.BatteryKnotAbove:
+                run.BatterySegment[i]++;
+                return true;
+            case GuardKind.BatteryFull:
+                run.BatteryModes[i] = BatteryMode.Full;
+                return true;
+            case GuardKind.BatteryCurrentBelow:
+                run.BatteryModes[i] = run.BatteryModes[i] == BatteryMode.DischargingFast ? BatteryMode.DischargingSlowly : BatteryMode.Charging;
+                return true;
+            case GuardKind.BatteryCurrentAbove:
+                run.BatteryModes[i] = run.BatteryModes[i] == BatteryMode.DischargingSlowly ? BatteryMode.DischargingFast : BatteryMode.DischargingSlowly;
+                return true;
+            default:
+                return false;
         }
     }
 
@@ -87,29 +113,4 @@ internal sealed class BatteryEvents
     }
 
     private bool IsDue(GuardKind kind, int battery, double[] y) => guards.IsDue(new Guard(kind, battery), y);
-
-    private bool Move(Guard guard)
-    {
-        var i = guard.Index;
-        switch (guard.Kind)
-        {
-            case GuardKind.BatteryKnotBelow:
-                run.BatterySegment[i]--;
-                return true;
-            case GuardKind.BatteryKnotAbove:
-                run.BatterySegment[i]++;
-                return true;
-            case GuardKind.BatteryFull:
-                run.BatteryModes[i] = BatteryMode.Full;
-                return true;
-            case GuardKind.BatteryCurrentBelow:
-                run.BatteryModes[i] = run.BatteryModes[i] == BatteryMode.DischargingFast ? BatteryMode.DischargingSlowly : BatteryMode.Charging;
-                return true;
-            case GuardKind.BatteryCurrentAbove:
-                run.BatteryModes[i] = run.BatteryModes[i] == BatteryMode.DischargingSlowly ? BatteryMode.DischargingFast : BatteryMode.DischargingSlowly;
-                return true;
-            default:
-                return false;
-        }
-    }
 }

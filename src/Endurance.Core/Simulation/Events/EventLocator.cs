@@ -28,6 +28,9 @@ internal sealed class EventLocator
         endValues = new double[guards.All.Length];
     }
 
+    /// <summary>What <see cref="Locate"/> found to be due, where nothing else is at the end of the step.</summary>
+    public Guard? DueAlone { get; private set; }
+
     /// <summary>Remembers the guards' values at the start of a step; the solver must be at that state, and the guards armed.</summary>
     public void StartFrom(ReadOnlySpan<double> y) => Evaluate(y, startValues);
 
@@ -38,6 +41,7 @@ internal sealed class EventLocator
     public double Locate(double h, int stagesDue)
     {
         length = h;
+        DueAlone = null;
         var right = FirstDueEnd(stagesDue);
         var found = double.IsNaN(right) ? right : FirstDue(h, right);
         heats.Elapsed = 0;
@@ -51,10 +55,13 @@ internal sealed class EventLocator
         while (true)
         {
             var earliest = EarliestBySecant();
+            var isAlone = !IsAnyOtherDue(earliest);
             var search = new GuardAlong(this, guards.Armed[earliest]);
             (left, var narrowed) = CrossingFinder.Narrow(ref search, 0, Math.Max(0, startValues[earliest]), right, endValues[earliest], tolerance);
             right = narrowed;
-            if (!AnyOtherDueAt(right, earliest) || left <= 0 || !DueAt(left))
+            if (isAlone)
+                DueAlone = guards.Armed[earliest].Guard;
+            if (isAlone || !DueAt(right) || !IsAnyOtherDue(earliest) || left <= 0 || !DueAt(left))
                 return right;
             right = left;
         }
@@ -79,10 +86,8 @@ internal sealed class EventLocator
         return system.TrySolve(probe) && Evaluate(probe, endValues);
     }
 
-    private bool AnyOtherDueAt(double theta, int except)
+    private bool IsAnyOtherDue(int except)
     {
-        if (!DueAt(theta))
-            return false;
         for (var i = 0; i < guards.Armed.Length; i++)
         {
             if (i != except && endValues[i] < 0)

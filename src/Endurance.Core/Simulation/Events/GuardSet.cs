@@ -23,6 +23,8 @@ internal sealed class GuardSet
     private readonly Heats heats;
     private readonly Guard[] all;
     private readonly ArmedGuard[] armed;
+    private readonly int ofBatteries;
+    private int armedOthers;
     private int armedCount;
 
     public GuardSet(CompiledNetwork network, RunState run, Watches watches, OperatingPointSolver solver, Heats heats)
@@ -34,6 +36,8 @@ internal sealed class GuardSet
         this.solver = solver;
         all = [.. List(network, watches)];
         armed = new ArmedGuard[all.Length];
+        while (ofBatteries < all.Length && all[ofBatteries].IsOfBattery)
+            ofBatteries++;
     }
 
     /// <summary>Every guard of the run, those of the batteries first.</summary>
@@ -46,7 +50,21 @@ internal sealed class GuardSet
     public void Arm()
     {
         armedCount = 0;
-        foreach (var guard in all)
+        Add(all.AsSpan(ofBatteries));
+        armedOthers = armedCount;
+        ArmBatteries();
+    }
+
+    /// <summary>The same, where no more has changed than the branch of a battery's laws.</summary>
+    public void ArmBatteries()
+    {
+        armedCount = armedOthers;
+        Add(all.AsSpan(0, ofBatteries));
+    }
+
+    private void Add(ReadOnlySpan<Guard> guards)
+    {
+        foreach (var guard in guards)
         {
             if (TryArm(guard) is { } one)
                 armed[armedCount++] = one;

@@ -90,11 +90,20 @@ internal sealed class Settlement
             }
 
             batteries.AdjustModes(y);
+            system.ForgetSolution();
             guards.Arm();
             return;
         }
 
         throw new ChatteringException(new Chatter([.. changed.TakeLast(12).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)], Quantities.Duration.FromSeconds(t)));
+    }
+
+    /// <summary>Moves a battery to the branch of its laws that holds from here on; nothing else may be due.</summary>
+    public void PassKnot(Guard guard)
+    {
+        batteries.Move(guard);
+        system.ForgetSolution();
+        guards.ArmBatteries();
     }
 
     /// <summary>No operating point exists: drops the loads with the highest minimum on the buses that were falling away.</summary>

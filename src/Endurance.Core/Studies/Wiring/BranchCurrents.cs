@@ -13,6 +13,10 @@ public static class BranchCurrents
     public static readonly Duration Intermittent = Duration.FromMinutes(2);
 
     private const int MostSamples = 2000;
+
+    /// <summary>Amperes that count as none: what the solver lets every bus leak, and what a balance may be off by.</summary>
+    private const double Nothing = 1e-6;
+
     private static readonly Duration ShortestSample = Duration.FromSeconds(20);
 
     /// <summary>By name of feed or load.</summary>
@@ -44,6 +48,8 @@ public static class BranchCurrents
     {
         var held = steady.Max(trace => LongestHeld(trace.Seconds, column(trace).Values));
         var highest = full.Max(trace => column(trace).Values.Max(Math.Abs));
+        if (Math.Max(held, highest) < Nothing)
+            return new(Current.Zero, Current.Zero, CurrentSource.Simulated);
         return new(Current.FromAmperes(held), Current.FromAmperes(Math.Max(held, highest)), CurrentSource.Simulated);
     }
 
