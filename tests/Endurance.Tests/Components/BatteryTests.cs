@@ -76,6 +76,110 @@ public sealed class BatteryTests
         // The same sheet (MH47929): 4.42 A lasts 60 min, the exponent of its 5 h and 20 h ratings says 73.1.
         Assert.Equal(73.1, Of(0.379 * 20, 20, 1.1390).LifetimeAt(Current.FromAmperes(4.42)).Minutes, 0.1);
 
+    [Fact]
+    public void NewAndWarm_AgedColdAndHalfEmpty_IsAsFromTheMaker()
+    {
+        var aged = Of(16, 20, 1.2) with
+        {
+            Health = 0.5,
+            Resistance = PiecewiseLinear.Constant(0.04),
+            ResistanceWhenNew = PiecewiseLinear.Constant(0.02),
+            CapacityFactor = 0.7,
+            ResistanceFactor = 1.6,
+            InitialCharge = 0.5,
+            Temperature = Temperature.FromCelsius(-10),
+        };
+
+        var fresh = aged.NewAndWarm;
+
+        Assert.Equal((1, 1, 1, 1), (fresh.Health, fresh.CapacityFactor, fresh.ResistanceFactor, fresh.InitialCharge));
+        Assert.Equal(0.02, fresh.Resistance.At(0.5), 1e-12);
+        Assert.Equal(25, fresh.Temperature.Celsius, 1e-9);
+        Assert.Equal(16, fresh.EffectiveCapacity.AmpereHours, 1e-12);
+    }
+
+    [Fact]
+    public void WithHealth_LibraryResistance_GrowsAsHealthFallsAndAMeasuredOneStays()
+    {
+        var measured = Of(16, 20, 1.2);
+        var library = measured with { ResistanceWhenNew = measured.Resistance };
+
+        Assert.Equal(20e-3 / 0.8, library.WithHealth(0.8).Resistance.At(0.5), 1e-12);
+        Assert.Equal(20e-3, measured.WithHealth(0.8).Resistance.At(0.5), 1e-12);
+        Assert.Equal(0.8, library.WithHealth(0.8).Health);
+    }
+
+    [Fact]
+    public void WithTemperature_KnownChemistry_FollowsItsTablesAndAnUnknownOneStays()
+    {
+        var unknown = Of(16, 20, 1.2) with { CapacityFactor = 0.9, ResistanceFactor = 1.1 };
+        var known = unknown with
+        {
+            CapacityOverTemperature = PiecewiseLinear.FromPoints((-20, 0.5), (20, 1)),
+            ResistanceOverTemperature = PiecewiseLinear.FromPoints((-20, 2), (20, 1)),
+        };
+
+        var cold = known.WithTemperature(Temperature.FromCelsius(0));
+        var same = unknown.WithTemperature(Temperature.FromCelsius(0));
+
+        Assert.Equal((0.75, 1.5), (Math.Round(cold.CapacityFactor, 9), Math.Round(cold.ResistanceFactor, 9)));
+        Assert.Equal((0.9, 1.1), (same.CapacityFactor, same.ResistanceFactor));
+        Assert.Equal(0, same.Temperature.Celsius, 1e-9);
+    }
+
+    /// <summary>A new battery with these wells lasts 97.07 min at 40 A, see KineticSteps; one with 0.4 of its capacity lasts so long at 0.4 of that current.</summary>
+    [Fact]
+    public void KineticLifetimeAt_HealthAndCold_ScaleTheCurrentOfALifetime()
+    {
+        var wells = KineticWells.Through(
+            (Duration.FromHours(20), Charge.FromAmpereHours(100)), (Duration.FromHours(10), Charge.FromAmpereHours(93)), (Duration.FromHours(1), Charge.FromAmpereHours(60)));
+        var battery = Of(100, 20, 1.2) with { TypedWells = wells, Health = 0.5, CapacityFactor = 0.8 };
+
+        Assert.Equal(97.07, battery.KineticLifetimeAt(Current.FromAmperes(16))!.Value.Minutes, 0.05);
+    }
+
+    /// <summary>The wells go through the lifetimes of Peukert's law at the 20-, 5- and 1-hour currents, so there both models agree.</summary>
+    [Theory]
+    [InlineData(20)]
+    [InlineData(5)]
+    [InlineData(1)]
+    public void KineticWells_NotTyped_LastAsPeukertSaysAtTheFittedTimes(double hours)
+    {
+        var battery = Of(16, 20, 1.2);
+
+        Assert.Equal(hours, battery.KineticLifetimeAt(battery.NewCurrentFor(Duration.FromHours(hours)))!.Value.Hours, hours * 1e-6);
+    }
+
+    [Fact]
+    public void KineticLifetimeAt_ExponentOfOne_HasNoWells() => Assert.Null(Of(16, 20, 1).KineticLifetimeAt(Current.FromAmperes(5)));
+
+    [Theory]
+    [InlineData(16, 20, 1.2, 1)]
+    [InlineData(10, 1, 1.3, 0.2)]
+    public void NewCurrentFor_ATime_IsTheCurrentThatLastsSoLong(double capacity, double hours, double k, double time)
+    {
+        var battery = Of(capacity, hours, k);
+
+        Assert.Equal(time, battery.LifetimeAt(battery.NewCurrentFor(Duration.FromHours(time))).Hours, 1e-9);
+    }
+
+    [Fact]
+    public void Lifetimes_OfADataSheet_StandInPlaceOfPeukertsLaw()
+    {
+        var battery = Of(20, 20, 1.9) with { Lifetimes = Sheet, Health = 0.8, CapacityFactor = 0.5 };
+
+        Assert.Equal(1, battery.LowestPeukertCurrent.Amperes);
+        Assert.Equal(0.4 * 4, battery.LifetimeAt(Current.FromAmperes(4)).Hours, 1e-9);
+        Assert.Equal(4, battery.NewCurrentFor(Duration.FromHours(4)).Amperes, 1e-9);
+        Assert.Equal(2, battery.NewCurrentFor(Duration.FromHours(Math.Sqrt(80))).Amperes, 1e-9);
+        Assert.Equal(0.5, battery.NewCurrentFor(Duration.FromHours(40)).Amperes, 1e-9);
+    }
+
+    private static LifetimeCurve Sheet => new()
+    {
+        Points = [(Current.FromAmperes(1), Duration.FromHours(20)), (Current.FromAmperes(4), Duration.FromHours(4)), (Current.FromAmperes(16), Duration.FromHours(0.5))],
+    };
+
     private static Battery Of(double capacity, double hours, double k) =>
         Battery("battery", "bus", capacity, hours, k, Table((0, 11), (100, 12.8)), PiecewiseLinear.Constant(20));
 }

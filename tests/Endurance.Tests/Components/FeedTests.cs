@@ -6,19 +6,27 @@ namespace Endurance.Tests.Components;
 
 public sealed class FeedTests
 {
+    /// <summary>Each part has a resistance of its own power of two, so that no part can be left out or counted for another.</summary>
     [Fact]
-    public void ConductorResistance_ManyParts_IsTheirSum()
+    public void ConductorResistance_EveryKindOfPart_IsTheirSum()
     {
-        var feed = Feed("feed", "a", "b", 3) with
+        var feed = Feed("feed", "a", "b", 1) with
         {
-            Contactor = new Contactor { IsClosed = true, ContactResistance = Resistance.FromMilliohms(0.5) },
-            Switch = new Switch { IsClosed = true, ContactResistance = Resistance.FromMilliohms(1) },
-            Breaker = new Protection { Kind = ProtectionKind.Breaker, Rating = Current.FromAmperes(20), Resistance = Resistance.FromMilliohms(5) },
-            Fuse = new Protection { Kind = ProtectionKind.Fuse, Rating = Current.FromAmperes(15), Resistance = Resistance.FromMilliohms(2) },
+            Contactor = new Contactor { IsClosed = true, ContactResistance = Resistance.FromMilliohms(2) },
+            Switch = new Switch { IsClosed = true, ContactResistance = Resistance.FromMilliohms(4) },
+            Breaker = Protecting(ProtectionKind.Breaker, 8),
+            Fuse = Protecting(ProtectionKind.Fuse, 16),
+            FusibleLink = Protecting(ProtectionKind.FusibleLink, 32),
+            Resistor = new SeriesResistor(Resistance.FromMilliohms(64), null),
+            Shunt = Resistance.FromMilliohms(128),
+            Return = new ReturnPath { Wire = Wire(256) },
         };
 
-        Assert.Equal(11.5, feed.ConductorResistance.Milliohms, 1e-12);
+        Assert.Equal(511, feed.ConductorResistance.Milliohms, 1e-9);
     }
+
+    [Fact]
+    public void ConductorResistance_NoParts_IsNone() => Assert.Equal(0, Feed("feed", "a", "b").ConductorResistance.Ohms);
 
     [Fact]
     public void Feed_WithoutAnyResistance_GetsATenthOfAMilliohm()
@@ -62,4 +70,7 @@ public sealed class FeedTests
         Assert.Equal(0, run.Feed("feed").HighestCurrent.Amperes);
         Assert.Equal(0, run.Bus("b").StartVoltage.Volts);
     }
+
+    private static Protection Protecting(ProtectionKind kind, double milliohms) =>
+        new() { Kind = kind, Rating = Current.FromAmperes(20), Resistance = Resistance.FromMilliohms(milliohms) };
 }

@@ -1,0 +1,65 @@
+using Endurance.Components;
+using Endurance.Quantities;
+using Endurance.Scenarios;
+using Endurance.Simulation;
+using static Endurance.Tests.Parts;
+
+namespace Endurance.Tests.Simulation.Events;
+
+/// <summary>A charger that starts above 13 V and stops below 12.6 V of input, between a battery of 12.5 V and a bus of its own.</summary>
+public sealed class ChargerSwitchingTests
+{
+    [Fact]
+    public void Charger_AlternatorComingAndGoing_RunsBetweenItsCutInAndCutOut()
+    {
+        var run = Bench(14).Run(Case(At(5, (ActionVerb.Connect, "alternator")), At(10, (ActionVerb.Fail, "alternator"))));
+
+        Assert.Equal([("charger starts", 5), ("charger stops: input too low", 10)], OfTheCharger(run));
+        Assert.Equal(2 * 5, run.Battery("backup").Received.AmpereHours * 60, 1e-3);
+    }
+
+    /// <summary>12.8 V lie between cut-out and cut-in: it neither starts there nor stops.</summary>
+    [Fact]
+    public void Charger_BetweenCutOutAndCutIn_StaysAsItIs()
+    {
+        var weak = Alternator("weak", "main", 12.8, 1e-3, 4000) with { IsOn = false };
+        var scenario = Bench(14);
+
+        var run = (scenario with { Alternators = [.. scenario.Alternators, weak] }).Run(Case(
+            At(2, (ActionVerb.Connect, "weak")), At(5, (ActionVerb.Connect, "alternator")), At(10, (ActionVerb.Shed, "alternator")), At(12, (ActionVerb.Shed, "weak"))));
+
+        Assert.Equal([("charger starts", 5), ("charger stops: input too low", 12)], OfTheCharger(run));
+    }
+
+    [Theory]
+    [InlineData(ActionVerb.Shed, ActionVerb.Connect)]
+    [InlineData(ActionVerb.Fail, ActionVerb.Restore)]
+    public void Charger_OffForATime_GivesNothingThen(ActionVerb off, ActionVerb on)
+    {
+        var scenario = Bench(14).For(20);
+        scenario = scenario with { Alternators = [scenario.Alternators[0] with { IsOn = true }] };
+
+        var run = scenario.Run(Case(At(5, (off, "charger")), At(12, (on, "charger"))));
+
+        Assert.Equal(2 * (5 + 8), run.Battery("backup").Received.AmpereHours * 60, 1e-3);
+        Assert.Equal(2, run.Chargers.Single().HighestCurrent.Amperes, 1e-6);
+    }
+
+    private static IEnumerable<(string What, double Minutes)> OfTheCharger(SimulationResult run) =>
+        run.Events.Where(happened => happened is { Part: "charger", Kind: EventKind.Tripped }).Select(happened => (happened.What, Math.Round(happened.Time.Minutes, 6)));
+
+    private static Scenario Bench(double setpoint) => Scenario(1) with
+    {
+        Buses = [Bus("main"), Bus("spare")],
+        Batteries = [Ramp.Steady(12.5, bus: "main"), Ramp.Steady(12, "backup", "spare") with { InitialCharge = 0.5 }],
+        Alternators = [Alternator("alternator", "main", setpoint, 1e-3, 4000) with { IsOn = false }],
+        Chargers =
+        [
+            new Charger
+            {
+                Name = "charger", From = "main", To = "spare", Output = Voltage.FromVolts(13.8), Limit = Current.FromAmperes(2), Efficiency = 0.9,
+                Droop = Resistance.FromMilliohms(50), CutIn = Voltage.FromVolts(13), CutOut = Voltage.FromVolts(12.6),
+            },
+        ],
+    };
+}
