@@ -33,16 +33,21 @@ public static class PlotRenderer
     /// <summary>SVG of the same size, UTF-8; text is drawn as outlines and the title is given to screen readers.</summary>
     public static byte[] Svg(PlotDescription plot)
     {
-        using var stream = new MemoryStream();
-        var bounds = SKRect.Create(Width, HeightOf(plot));
-        using (var canvas = SKSvgCanvas.Create(bounds, stream))
+        var height = HeightOf(plot);
+        var bounds = SKRect.Create(Width, height);
+        using var stream = new SKDynamicMemoryWStream();
+        string text;
+        using (var shapes = SKSvgCanvas.Create(bounds, stream))
+        using (var sheet = new SvgSheet(shapes, Width, height))
         {
             using var white = new SKPaint { Color = SKColors.White };
-            canvas.DrawRect(bounds, white);
-            Draw(canvas, plot);
+            sheet.DrawRect(bounds, white);
+            Draw(sheet, plot);
+            text = sheet.Text;
         }
 
-        return Encoding.UTF8.GetBytes(SvgText.Settled(Encoding.UTF8.GetString(stream.ToArray()), $"{plot.Subject}: {plot.Title}"));
+        using var svg = stream.DetachAsData();
+        return Encoding.UTF8.GetBytes(SvgText.Settled(Encoding.UTF8.GetString(svg.AsSpan()), text, $"{plot.Subject}: {plot.Title}"));
     }
 
     private static void Draw(SKCanvas canvas, PlotDescription plot)

@@ -7,23 +7,27 @@ namespace Endurance.Reports.Plots;
 /// <summary>Text drawn as outlines of an embedded font, so that a picture looks the same with no fonts installed, and in any SVG viewer.</summary>
 internal sealed class Lettering : IDisposable
 {
+    public const float HaloWidth = 4;
+
     private static readonly SKTypeface RegularFace = Load("Fonts.DejaVuSans.ttf");
     private static readonly SKTypeface BoldFace = Load("Fonts.DejaVuSans-Bold.ttf");
 
     private readonly SKFont _font;
     private readonly SKShaper _shaper;
 
-    private Lettering(SKTypeface face, float size)
+    private Lettering(string name, SKTypeface face, float size)
     {
+        Name = name + RoundedNumber.Short(size, 1);
         _font = new SKFont(face, size) { Hinting = SKFontHinting.None, Subpixel = true };
         _shaper = new SKShaper(face);
     }
 
-    public float Size => _font.Size;
+    /// <summary>Letters, digits and a dot; tells face and size.</summary>
+    public string Name { get; }
 
-    public static Lettering Regular(float size) => new(RegularFace, size);
+    public static Lettering Regular(float size) => new("r", RegularFace, size);
 
-    public static Lettering Bold(float size) => new(BoldFace, size);
+    public static Lettering Bold(float size) => new("b", BoldFace, size);
 
     public void Dispose()
     {
@@ -42,19 +46,16 @@ internal sealed class Lettering : IDisposable
     /// <param name="hasHalo">A white edge keeps it readable on lines.</param>
     public void Draw(SKCanvas canvas, string text, float x, float y, float anchor = 0, bool hasHalo = false)
     {
-        if (text.Length == 0)
-            return;
-        using var path = Outline(text, out var width);
-        path.Offset(x - (width * anchor), y);
-        if (hasHalo)
-        {
-            using var halo = new SKPaint { Color = SKColors.White, IsAntialias = true, Style = SKPaintStyle.Stroke, StrokeWidth = 4, StrokeJoin = SKStrokeJoin.Round };
-            canvas.DrawPath(path, halo);
-        }
-
-        using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
-        canvas.DrawPath(path, ink);
+        var (glyphs, width) = Set(text);
+        var start = new SKPoint(x - (width * anchor), y);
+        if (canvas is SvgSheet sheet)
+            sheet.Add(this, glyphs, start, hasHalo);
+        else
+            DrawOutlines(canvas, glyphs, start, hasHalo);
     }
+
+    /// <summary>Of one letter that stands at zero, to be disposed of; <see langword="null"/> where there is none.</summary>
+    public SKPath? Outline(ushort glyph) => _font.GetGlyphPath(glyph);
 
     /// <summary>Breaks a text into lines no wider than so many pixels; a word that is too wide is broken anywhere.</summary>
     public IReadOnlyList<string> Wrap(string text, float width)
@@ -93,24 +94,40 @@ internal sealed class Lettering : IDisposable
         yield return word;
     }
 
-    private SKPath Outline(string text, out float width)
+    private (List<PlacedGlyph> Glyphs, float Width) Set(string text)
     {
-        width = 0;
-        var outline = new SKPath();
+        var width = 0f;
+        var glyphs = new List<PlacedGlyph>(text.Length);
         foreach (var run in TextRuns.Of(text))
         {
             var shaped = _shaper.Shape(run, _font);
             for (var i = 0; i < shaped.Codepoints.Length; i++)
-            {
-                using var glyph = _font.GetGlyphPath((ushort)shaped.Codepoints[i]);
-                if (glyph is not null)
-                    outline.AddPath(glyph, width + shaped.Points[i].X, shaped.Points[i].Y);
-            }
-
+                glyphs.Add(new PlacedGlyph((ushort)shaped.Codepoints[i], width + shaped.Points[i].X, shaped.Points[i].Y));
             width += shaped.Width;
         }
 
-        return outline;
+        return (glyphs, width);
+    }
+
+    private void DrawOutlines(SKCanvas canvas, List<PlacedGlyph> glyphs, SKPoint start, bool hasHalo)
+    {
+        using var path = new SKPath();
+        foreach (var placed in glyphs)
+        {
+            using var outline = Outline(placed.Glyph);
+            if (outline is not null)
+                path.AddPath(outline, placed.X, placed.Y);
+        }
+
+        path.Offset(start.X, start.Y);
+        if (hasHalo)
+        {
+            using var halo = new SKPaint { Color = SKColors.White, IsAntialias = true, Style = SKPaintStyle.Stroke, StrokeWidth = HaloWidth, StrokeJoin = SKStrokeJoin.Round };
+            canvas.DrawPath(path, halo);
+        }
+
+        using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
+        canvas.DrawPath(path, ink);
     }
 
     private static SKTypeface Load(string resource)

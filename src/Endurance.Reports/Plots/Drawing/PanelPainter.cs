@@ -58,7 +58,9 @@ internal static class PanelPainter
     private static void AddSeries(Plot plot, PlotSeries series, PlotAxis x)
     {
         var style = PlotStyle.Number(series.Style);
-        plot.PlottableList.Add(new Curve(series.Points, style.Ink, PlotStyle.LineWidth, style.Dashes));
+        // One point beyond the axis leads the curve to the edge.
+        ImmutableArray<PlotPoint> shown = [.. series.Points.TakeWhile((_, i) => i == 0 || series.Points[i - 1].X <= x.High)];
+        plot.PlottableList.Add(new Curve(shown, style.Ink, PlotStyle.LineWidth, style.Dashes));
         for (var i = 0; i < MarkersOnCurve; i++)
         {
             // Shifted from curve to curve, so that markers of curves that coincide stand side by side.
