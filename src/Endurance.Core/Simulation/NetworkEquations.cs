@@ -152,6 +152,15 @@ internal sealed class NetworkEquations
         return watts;
     }
 
+    /// <summary>Volts by which the grounds that feeds return through can lift a bus above every source, one after another.</summary>
+    public double Lift()
+    {
+        var volts = 0.0;
+        foreach (ref var branch in branches.All)
+            volts += branch.Return < 0 ? 0 : Math.Abs(Volts[branch.Return]);
+        return volts;
+    }
+
     /// <summary>Sets the input power of every charger to what its output takes; <see langword="true"/> when any moved.</summary>
     public bool MoveChargers()
     {

@@ -29,7 +29,7 @@ internal sealed class NodalNewton
     private readonly double absoluteResidual;
     private bool isAnyLoose = true;
 
-    /// <summary>Volts above which no bus can be: a bus that floats balances at any voltage, as far as currents can tell.</summary>
+    /// <summary>Volts above which no bus can be where no ground is lifted: a bus that floats balances at any voltage, as far as currents can tell.</summary>
     private double ceiling;
 
     /// <param name="equations">Currents of the network.</param>
@@ -256,7 +256,8 @@ internal sealed class NodalNewton
         for (var i = 0; i < n; i++)
         {
             var scale = Math.Abs(jacobian[(i * n) + i] * volts[i]);
-            if (!(Math.Abs(residual[i]) <= absoluteResidual + (RelativeResidual * scale)) || Math.Abs(volts[i]) > ceiling)
+            if (!(Math.Abs(residual[i]) <= absoluteResidual + (RelativeResidual * scale))
+                || (Math.Abs(volts[i]) > ceiling && Math.Abs(volts[i]) > ceiling + equations.Lift()))
                 return false;
         }
 

@@ -105,6 +105,36 @@ public sealed class OddNetworkTests
         Assert.Equal(0, run.EnergyResidual, 1e-6);
     }
 
+    /// <summary>Nothing flows through its feed, so an idle bus stands above the source by as much as the ground it returns through is lifted.</summary>
+    [Fact]
+    public void IdleBus_ThatReturnsThroughALiftedGround_MayStandAboveItsSource()
+    {
+        const string text = """
+            endurance: 1
+            system: 14 V
+            batteries:
+              battery: {bus: supply, chemistry: gel, capacity: 29.1779 Ah, rate: 20 h}
+            alternators:
+              alternator: {bus: charged, setpoint: 14.7774 V, rated: 53.9089 A}
+            buses: {supply: {}, middle: {}, load_bus: {}, charged: {}, idle: {}}
+            feeds:
+              supply_feed: {from: supply, to: middle, return: {to: tail, resistance: 0.0150132 ohm}}
+              load_feed: {from: middle, to: load_bus}
+              idle_feed: {from: idle, to: charged, return: {to: tail, resistance: 0.00415001 ohm}}
+            grounds:
+              tail: {resistance: 0.00345655 ohm}
+            loads:
+              load: {bus: load_bus, current: 4.54355 A}
+            failure_cases:
+              drawn: {timeline: []}
+            """;
+        var scenario = ScenarioReader.ReadText("lifted.yaml", text).Scenario!;
+
+        var start = scenario.Run(scenario.FailureCases[0]);
+
+        Assert.Equal(14.7774 + (4.54355 * 0.00345655), start.Bus("idle").StartVoltage.Volts, 1e-6);
+    }
+
     [Fact]
     public void Chargers_InACircle_SettleWhereTheEnergyBalances()
     {
