@@ -4,6 +4,7 @@ using System.CommandLine.Invocation;
 using System.Globalization;
 using Endurance.Cli.Arguments;
 using Endurance.Cli.Commands;
+using Endurance.Cli.Output;
 using Endurance.Simulation;
 
 namespace Endurance.Cli;
@@ -27,10 +28,15 @@ internal static class CommandLine
             TryWrite(error, "interrupted");
             return ExitCode.Interrupted;
         }
-        catch (StiffCaseException exception)
+        catch (Exception exception) when (exception is ChatteringException or StiffCaseException or OutputException)
         {
             TryWrite(error, exception.Message);
             return ExitCode.Usage;
+        }
+        catch (UnsolvedNetworkException exception)
+        {
+            TryWrite(error, exception.Message);
+            return ExitCode.Failed;
         }
         catch (IOException exception)
         {

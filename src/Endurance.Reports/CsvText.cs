@@ -1,4 +1,5 @@
 using System.Buffers;
+using Endurance.Quantities;
 using Endurance.Simulation;
 
 namespace Endurance.Reports;
@@ -7,7 +8,7 @@ namespace Endurance.Reports;
 internal static class CsvText
 {
     public const string LineEnd = "\r\n";
-
+    private const int NumberDecimals = 4;
     private static readonly SearchValues<char> NeedsQuotes = SearchValues.Create(",\"\r\n");
 
     /// <summary>Text that a person typed, so that a spreadsheet shows it and never runs it.</summary>
@@ -17,6 +18,14 @@ internal static class CsvText
 
     /// <summary>The parts that switched without end, parted by blanks; empty where none did.</summary>
     public static string Chattering(Chatter? chatter) => chatter is null ? "" : FromPerson(string.Join(' ', chatter.Parts));
+
+    /// <summary>Empty where there is none.</summary>
+    public static string Number(double? value) => value is { } number ? RoundedNumber.Short(number, NumberDecimals) : "";
+
+    /// <summary>Empty where a time is not reached.</summary>
+    public static string Minutes(Duration? time) => Number(time?.Minutes);
+
+    public static string YesNo(bool value) => value ? "yes" : "no";
 
     /// <summary>Quoted where RFC 4180, section 2, asks for it.</summary>
     public static string Quoted(string text) =>

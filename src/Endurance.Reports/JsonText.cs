@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Unicode;
+using Endurance.Findings;
 using Endurance.Quantities;
 using Endurance.Simulation;
 
@@ -57,6 +58,15 @@ internal static class JsonText
         json.WriteEndArray();
         Minutes(json, "minutes", chatter.Time);
         json.WriteEndObject();
+    }
+
+    public static void WriteFinding(Utf8JsonWriter json, Finding finding)
+    {
+        json.WriteString("code", finding.Code);
+        json.WriteString("severity", Wording.Of(finding.Severity));
+        json.WriteString("part", finding.Part);
+        json.WriteString("value", finding.Value);
+        json.WriteString("message", finding.Message);
     }
 
     /// <summary>A number of so many decimals, or <c>null</c>.</summary>

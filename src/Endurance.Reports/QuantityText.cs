@@ -34,7 +34,7 @@ internal static class QuantityText
 
     public static string Number(QuantityKind kind, double si) => RoundedNumber.Short(InUnit(kind, si), Decimals);
 
-    /// <summary>Number and unit, four digits after the point at most where they are not needed to tell small values apart.</summary>
+    /// <summary>Number and unit: two decimals at most, or five where the number is below 0.1.</summary>
     public static string WithUnit(QuantityKind kind, double si)
     {
         var value = InUnit(kind, si);

@@ -19,7 +19,7 @@ internal static class TypedQuantity
     {
         var reading = QuantityReader.Read(text, range);
         if (reading.Fault is { } fault)
-            result.AddError($"{option}: {fault.Message}{(fault.Expected is { } expected ? $"; expected {expected}" : "")}.");
+            result.AddError($"{option}: {fault.Sentence}");
         return reading.Value;
     }
 }

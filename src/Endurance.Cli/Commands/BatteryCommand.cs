@@ -28,7 +28,7 @@ internal static class BatteryCommand
         ScenarioFile.Answer(ScenarioReader.ReadFile(request.File, overlays: request.Overlays), isQuiet: false, error, scenario => Refusal(request, scenario), scenario =>
         {
             ImmutableArray<BatteryCurve> curves = [.. Selected(request, scenario).Select(battery => BatteryCurveStudy.Run(scenario, battery, request.Options, cancellation))];
-            WriteFolder(request, scenario, curves, error, cancellation);
+            RequestedFolder.Write(request.OutputFolder, () => Files(scenario, curves), request.IsForced, error, cancellation);
             if (request.Format == ResultFormat.Json)
                 output.Write(BatteryCurveJson.Write(curves[0]));
             else
@@ -51,16 +51,12 @@ internal static class BatteryCommand
     private static IEnumerable<Battery> Selected(BatteryRequest request, Scenario scenario) =>
         scenario.Batteries.Where(battery => request.Battery is null || string.Equals(battery.Name, request.Battery, StringComparison.Ordinal));
 
-    private static void WriteFolder(BatteryRequest request, Scenario scenario, ImmutableArray<BatteryCurve> curves, TextWriter error, CancellationToken cancellation)
+    private static ImmutableArray<OutputFile> Files(Scenario scenario, ImmutableArray<BatteryCurve> curves)
     {
-        if (request.OutputFolder is not { } folder)
-            return;
         var taken = new HashSet<string>(StringComparer.Ordinal);
-        ImmutableArray<OutputFile> files =
+        return
         [
             .. curves.SelectMany(curve => OutputFile.OfPlot(FileStem.Unique($"battery-{FileStem.Of(curve.Battery.Name)}", taken), BatteryCurvePlot.Describe(scenario.Title, curve))),
         ];
-        OutputFolder.Write(folder, files, request.IsForced, cancellation);
-        error.WriteLine($"wrote {files.Length} files to {folder}");
     }
 }

@@ -13,12 +13,7 @@ internal static class CheckCommand
         var file = ScenarioFile.Argument();
         var overlays = ScenarioFile.Overlays();
         var command = new Command("check", "Reads a scenario and tells every mistake in it.") { file, overlays };
-        command.SetAction((parse, _) =>
-        {
-            var path = parse.GetRequiredValue(file);
-            var writers = parse.InvocationConfiguration;
-            return Task.FromResult(Execute(path, parse.GetValue(overlays), writers.Output, writers.Error));
-        });
+        command.Answers((parse, output, error, _) => Execute(parse.GetRequiredValue(file), parse.GetValue(overlays), output, error));
         return command;
     }
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using Endurance.Cli.Arguments;
 using Endurance.Cli.Output;
 using Endurance.Reports;
 using Endurance.Reports.Plots;
@@ -31,28 +30,19 @@ internal static class CompareCommand
         if (Layouts(request, error) is not { } layouts)
             return ExitCode.Usage;
         var cases = layouts.SelectMany(layout => layout.Scenario.FailureCases).Select(failureCase => failureCase.Name).Distinct(StringComparer.Ordinal).ToList();
-        if (request.Case is { } unknown && !cases.Contains(unknown, StringComparer.Ordinal))
+        if (request.Case is { } name && PartName.Unknown("--case", "failure case", "cases", name, cases) is { } unknown)
         {
-            error.WriteLine($"endurance: --case: there is no failure case '{unknown}'.{NearestWord.Hint(unknown, cases)} The cases are: {string.Join(", ", cases)}.");
+            error.WriteLine($"endurance: {unknown}");
             return ExitCode.Usage;
         }
 
-        try
-        {
-            ImmutableArray<LayoutResult> results;
-            using (var progress = new StudyProgress(screen.ShowsProgress && request.ShowsProgress ? error : null))
-                results = LayoutComparisonStudy.Run(layouts, new SimulationOptions().Tolerance, progress.Report, cancellation);
-            if (request.OutputFolder is { } folder)
-                OutputFolder.Write(folder, Files(results, request.Case ?? cases[0]), request.IsForced, cancellation);
-            ResultFormat.Write(
-                request.Format, () => LayoutJson.Write(results), () => LayoutCsv.Write(results), () => request.IsQuiet ? LayoutReport.Describe(results).InBrief : LayoutReport.Describe(results), screen, output);
-            return ScenarioFile.ExitOf(results.SelectMany(layout => layout.Cases).Select(one => one.Result), error);
-        }
-        catch (Exception exception) when (exception is ChatteringException or OutputException)
-        {
-            error.WriteLine($"endurance: {exception.Message}");
-            return ExitCode.Usage;
-        }
+        ImmutableArray<LayoutResult> results;
+        using (var progress = new StudyProgress(screen.ShowsProgress && request.ShowsProgress ? error : null))
+            results = LayoutComparisonStudy.Run(layouts, new SimulationOptions().Tolerance, progress.Report, cancellation);
+        RequestedFolder.Write(request.OutputFolder, () => Files(results, request.Case ?? cases[0]), request.IsForced, request.IsQuiet ? null : error, cancellation);
+        ResultFormat.Write(
+            request.Format, () => LayoutJson.Write(results), () => LayoutCsv.Write(results), () => request.IsQuiet ? LayoutReport.Describe(results).InBrief : LayoutReport.Describe(results), screen, output);
+        return ScenarioFile.ExitOf(results.SelectMany(layout => layout.Cases).Select(one => one.Result), error);
     }
 
     /// <summary>Each file as drawn, then its layouts; <see langword="null"/> after something was told to be wrong.</summary>

@@ -17,11 +17,7 @@ internal static class ExplainCommand
         };
         words.CompletionSources.Add(_ => Glossary.All.Select(explanation => explanation.Word).Where(word => !word.Contains(' ', StringComparison.Ordinal)).Distinct(StringComparer.Ordinal));
         var command = new Command("explain", "Says in plain words what a code, a key or a column head means.") { words };
-        command.SetAction((parse, _) =>
-        {
-            var writers = parse.InvocationConfiguration;
-            return Task.FromResult(Execute(string.Join(' ', parse.GetValue(words) ?? []), screen, writers.Output, writers.Error));
-        });
+        command.Answers((parse, output, error, _) => Execute(string.Join(' ', parse.GetValue(words) ?? []), screen, output, error));
         return command;
     }
 

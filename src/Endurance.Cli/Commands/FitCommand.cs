@@ -35,30 +35,10 @@ internal static class FitCommand
 
         var result = fit with { Findings = [.. fit.Findings, .. log.Notes] };
         var name = Path.GetFileName(request.File);
-        try
-        {
-            WriteFolder(request, name, result, error, cancellation);
-        }
-        catch (OutputException exception)
-        {
-            error.WriteLine($"endurance: {exception.Message}");
-            return ExitCode.Usage;
-        }
-
+        RequestedFolder.Write(request.OutputFolder, () => FitFiles.Of(name, result), request.IsForced, error, cancellation);
         if (string.Equals(request.Format, ResultFormat.Json, StringComparison.Ordinal))
             output.Write(BatteryFitJson.Write(name, result));
         else
             ResultFormat.Write(request.Format, BatteryFitReport.Describe(name, result, request.Options.PassFraction), screen, output);
         return result.IsPassed ? ExitCode.Met : ExitCode.NotMet;
-    }
-
-    private static void WriteFolder(FitRequest request, string name, BatteryFitResult result, TextWriter error, CancellationToken cancellation)
-    {
-        if (request.OutputFolder is not { } folder)
-            return;
-
-        var files = FitFiles.Of(name, result);
-        OutputFolder.Write(folder, files, request.IsForced, cancellation);
-        error.WriteLine($"wrote {files.Length} files to {folder}");
-    }
-}
+    }}

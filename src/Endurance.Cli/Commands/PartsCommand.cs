@@ -13,15 +13,14 @@ internal static class PartsCommand
     {
         var format = Choice.Option("--format", "FORMAT", $"How the list is written: {string.Join(", ", Formats)}. Default: {ResultFormat.Table}.", Formats);
         var command = new Command("parts", "Lists the built-in reference data, each value with its source.") { format };
-        command.SetAction((parse, _) =>
+        command.Answers((parse, output, _, _) =>
         {
-            var output = parse.InvocationConfiguration.Output;
             var chosen = parse.GetValue(format) ?? ResultFormat.Table;
             if (chosen == ResultFormat.Json)
                 output.Write(PartsJson.Write());
             else
                 ResultFormat.Write(chosen, PartsReport.Describe(), screen, output);
-            return Task.FromResult(ExitCode.Met);
+            return ExitCode.Met;
         });
         return command;
     }

@@ -4,7 +4,6 @@ using Endurance.Cli.Logs;
 using Endurance.Cli.Output;
 using Endurance.Reports;
 using Endurance.Scenarios;
-using Endurance.Simulation;
 using Endurance.Studies.GroundTest;
 using Endurance.Studies.Reconciliation;
 
@@ -30,30 +29,23 @@ internal static class ReconcileCommand
     {
         if (ScenarioFile.NothingToRun(request.File, scenario) is { } nothing)
             return Refused(nothing, error);
-        try
-        {
-            var plan = GroundTestStudy.Plan(scenario, cancellation);
-            var (measured, diagnostics) = CardReader.Read(request.Card, plan);
-            ScenarioFile.WriteDiagnostics(diagnostics, error);
-            if (measured.IsEmpty)
-                return ExitCode.Usage;
-            var result = ReconciliationStudy.Run(scenario, plan, [.. measured.Select(reading => reading with { Date = reading.Date ?? request.Date })], cancellation);
-            if (Refusal(request, result) is { } refusal)
-                return Refused(refusal, error);
-            WriteFolder(request, result, error, cancellation);
-            ResultFormat.Write(
-                request.Format,
-                () => ReconciliationJson.Write(result),
-                () => ReconciliationCsv.Write(result),
-                () => request.Format == ResultFormat.Markdown ? ReconciliationReport.Describe(result) : ReconciliationReport.DescribeForScreen(result),
-                screen,
-                output);
-            return result.IsMet ? ExitCode.Met : ExitCode.NotMet;
-        }
-        catch (Exception exception) when (exception is OutputException or UnsolvedNetworkException)
-        {
-            return Refused(exception.Message, error);
-        }
+        var plan = GroundTestStudy.Plan(scenario, cancellation);
+        var (measured, diagnostics) = CardReader.Read(request.Card, plan);
+        ScenarioFile.WriteDiagnostics(diagnostics, error);
+        if (measured.IsEmpty)
+            return ExitCode.Usage;
+        var result = ReconciliationStudy.Run(scenario, plan, [.. measured.Select(reading => reading with { Date = reading.Date ?? request.Date })], cancellation);
+        if (Refusal(request, result) is { } refusal)
+            return Refused(refusal, error);
+        RequestedFolder.Write(request.OutputFolder, () => Files(request, result), request.IsForced, error, cancellation);
+        ResultFormat.Write(
+            request.Format,
+            () => ReconciliationJson.Write(result),
+            () => ReconciliationCsv.Write(result),
+            () => request.Format == ResultFormat.Markdown ? ReconciliationReport.Describe(result) : ReconciliationReport.DescribeForScreen(result),
+            screen,
+            output);
+        return result.IsMet ? ExitCode.Met : ExitCode.NotMet;
     }
 
     private static int Refused(string reason, TextWriter error)
@@ -78,17 +70,10 @@ internal static class ReconcileCommand
     private static bool IsIn(string folder, string file) =>
         string.Equals(Path.GetDirectoryName(Path.GetFullPath(file)), Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)), StringComparison.Ordinal);
 
-    private static void WriteFolder(ReconcileRequest request, ReconciliationResult result, TextWriter error, CancellationToken cancellation)
-    {
-        if (request.OutputFolder is not { } folder)
-            return;
-        ImmutableArray<OutputFile> files =
-        [
-            OutputFile.OfText("measured.yaml", () => MeasuredOverlay.Write(Path.GetFileName(request.File), Path.GetFileName(request.Card), result)),
-            OutputFile.OfText("reconcile.json", () => ReconciliationJson.Write(result)),
-            OutputFile.OfText("reconcile.md", () => MarkdownReport.Write(ReconciliationReport.Describe(result))),
-        ];
-        OutputFolder.Write(folder, files, request.IsForced, cancellation);
-        error.WriteLine($"wrote {files.Length} files to {folder}");
-    }
+    private static ImmutableArray<OutputFile> Files(ReconcileRequest request, ReconciliationResult result) =>
+    [
+        OutputFile.OfText("measured.yaml", () => MeasuredOverlay.Write(Path.GetFileName(request.File), Path.GetFileName(request.Card), result)),
+        OutputFile.OfText("reconcile.json", () => ReconciliationJson.Write(result)),
+        OutputFile.OfText("reconcile.md", () => MarkdownReport.Write(ReconciliationReport.Describe(result))),
+    ];
 }

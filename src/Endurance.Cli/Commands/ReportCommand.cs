@@ -1,5 +1,5 @@
 using System.CommandLine;
-using System.Globalization;
+using Endurance.Cli.Arguments;
 using Endurance.Cli.Output;
 using Endurance.Reports.Html;
 using Endurance.Yaml;
@@ -15,20 +15,14 @@ internal static class ReportCommand
     {
         var file = ScenarioFile.Argument();
         var overlays = ScenarioFile.Overlays();
-        var place = new Option<string>("--out") { Description = "The page to write, such as mine.html, or a folder for report.html.", Required = true, HelpName = "FILE.html|FOLDER" };
-        var date = new Option<string?>("--date") { Description = "The day that the page carries, such as 2026-05-02; otherwise it says that none was given.", HelpName = "YYYY-MM-DD" };
+        var place = new Option<string>("--out") { Description = "The page to write, such as mine.html, or a folder for report.html.", Required = true, HelpName = "FILE.html|FOLDER", CustomParser = result => Word.For("--out")(result)! };
+        var date = new Option<DateOnly?>("--date") { Description = "The day that the page carries, such as 2026-05-02; otherwise it says that none was given.", HelpName = "YYYY-MM-DD", CustomParser = Day.Of("--date") };
         var force = new Option<bool>("--force") { Description = "Replace what the program did not write there before." };
         var command = new Command("report", "Writes one self-contained HTML page for a reviewer.") { file, overlays, place, date, force };
         command.Answers((parse, _, error, cancellation) =>
         {
-            if (!TryDate(parse.GetValue(date), out var day))
-            {
-                error.WriteLine($"endurance: --date: '{parse.GetValue(date)}' is not a day such as 2026-05-02.");
-                return ExitCode.Usage;
-            }
-
             var request = (Path: parse.GetRequiredValue(file), Overlays: parse.GetValue(overlays) ?? [], Place: parse.GetRequiredValue(place), Force: parse.GetValue(force));
-            return Execute(request, day, error, cancellation);
+            return Execute(request, parse.GetValue(date), error, cancellation);
         });
         return command;
     }
@@ -66,16 +60,5 @@ internal static class ReportCommand
             SingleFile.Write(place, page, force);
         else
             OutputFolder.Write(place, [OutputFile.OfText(PageName, () => page)], force, cancellation);
-    }
-
-    private static bool TryDate(string? text, out DateOnly? day)
-    {
-        day = null;
-        if (text is null)
-            return true;
-        if (!DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var parsed))
-            return false;
-        day = parsed;
-        return true;
     }
 }

@@ -23,8 +23,8 @@ internal static class ResultFormat
     public static void Write(
         string format, Scenario scenario, ImmutableArray<CaseResult> cases, bool isQuiet, Screen screen, TextWriter output) => Write(
             format,
-            () => JsonReport.Write(scenario.Title, cases),
-            () => CsvReport.Write(scenario, cases),
+            () => FailureCaseJson.Write(scenario.Title, cases),
+            () => FailureCaseCsv.Write(scenario, cases),
             () => isQuiet ? FailureCaseReport.DescribeQuiet(scenario, cases) : FailureCaseReport.Describe(scenario, cases),
             screen,
             output);

@@ -29,22 +29,10 @@ internal static class RunCommand
         ScenarioFile.Answer(ScenarioReader.ReadFile(request.File, request.Layout, request.Overlays), request.IsQuiet, error, scenario => Refusal(request, scenario), scenario =>
         {
             var results = FailureCaseStudy.Run(scenario, Selected(request, scenario), Options(request), cancellation);
-            WriteFolder(request, scenario, results, error, cancellation);
+            RequestedFolder.Write(request.OutputFolder, () => RunFiles.Of(scenario, results, request.HasPlots), request.IsForced, request.IsQuiet ? null : error, cancellation);
             ResultFormat.Write(request.Format, scenario, results, request.IsQuiet, screen, output);
             return ScenarioFile.ExitOf(results, error);
         });
-
-    private static void WriteFolder(
-        RunRequest request, Scenario scenario, ImmutableArray<CaseResult> results, TextWriter error, CancellationToken cancellation)
-    {
-        if (request.OutputFolder is not { } folder)
-            return;
-
-        var files = RunFiles.Of(scenario, results, request.HasPlots);
-        OutputFolder.Write(folder, files, request.IsForced, cancellation);
-        if (!request.IsQuiet)
-            error.WriteLine($"wrote {files.Length} files to {folder}");
-    }
 
     /// <summary>Why this request cannot be answered from this scenario; <see langword="null"/> when it can.</summary>
     private static string? Refusal(RunRequest request, Scenario scenario)

@@ -12,7 +12,7 @@ internal static class RunFiles
 {
     public static ImmutableArray<OutputFile> Of(Scenario scenario, ImmutableArray<CaseResult> cases, bool hasPlots) =>
     [
-        OutputFile.OfText("results.json", () => JsonReport.Write(scenario.Title, cases)),
+        OutputFile.OfText("results.json", () => FailureCaseJson.Write(scenario.Title, cases)),
         .. Traces(cases),
         .. hasPlots ? Plots(scenario, cases) : [],
     ];

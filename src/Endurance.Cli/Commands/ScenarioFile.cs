@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using Endurance.Cli.Arguments;
-using Endurance.Cli.Output;
 using Endurance.Scenarios;
-using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
 using Endurance.Yaml;
 
@@ -49,15 +47,7 @@ internal static class ScenarioFile
             return ExitCode.Usage;
         }
 
-        try
-        {
-            return answer(scenario);
-        }
-        catch (Exception exception) when (exception is ChatteringException or OutputException)
-        {
-            error.WriteLine($"endurance: {exception.Message}");
-            return ExitCode.Usage;
-        }
+        return answer(scenario);
     }
 
     /// <summary>The exit code that cases ask for, after those that could not be run to their end are told: a fault of the scenario.</summary>

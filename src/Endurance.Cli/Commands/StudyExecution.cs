@@ -3,7 +3,6 @@ using System.CommandLine;
 using Endurance.Cli.Output;
 using Endurance.Reports.Plots;
 using Endurance.Scenarios;
-using Endurance.Simulation;
 using Endurance.Yaml;
 
 namespace Endurance.Cli.Commands;
@@ -40,39 +39,18 @@ internal static class StudyExecution
                 StudyOutput found;
                 using (var progress = new StudyProgress(screen.ShowsProgress && request.ShowsProgress ? error : null))
                     found = study(scenario, progress);
-                WriteFolder(request, found, error, cancellation);
-                Write(request, found, screen, output);
+                RequestedFolder.Write(request.OutputFolder, () => Files(found), request.IsForced, request.IsQuiet ? null : error, cancellation);
+                ResultFormat.Write(request.Format, found.Json, found.Csv, () => request.IsQuiet ? found.Document().InBrief : found.Document(), screen, output);
                 return found.IsMet ? ExitCode.Met : ExitCode.NotMet;
             });
 
-    private static void WriteFolder(StudyRequest request, StudyOutput found, TextWriter error, CancellationToken cancellation)
+    private static ImmutableArray<OutputFile> Files(StudyOutput found)
     {
-        if (request.OutputFolder is not { } folder)
-            return;
         var taken = new HashSet<string>(StringComparer.Ordinal);
-        ImmutableArray<OutputFile> files =
+        return
         [
             OutputFile.OfText("result.json", found.Json),
             .. found.Plots().SelectMany(named => named.Plot is { } plot ? OutputFile.OfPlot(FileStem.Unique(named.FileStem, taken), plot) : []),
         ];
-        OutputFolder.Write(folder, files, request.IsForced, cancellation);
-        if (!request.IsQuiet)
-            error.WriteLine($"wrote {files.Length} files to {folder}");
-    }
-
-    private static void Write(StudyRequest request, StudyOutput found, Screen screen, TextWriter output)
-    {
-        switch (request.Format)
-        {
-            case ResultFormat.Json:
-                output.Write(found.Json());
-                break;
-            case ResultFormat.Csv:
-                output.Write(found.Csv());
-                break;
-            default:
-                ResultFormat.Write(request.Format, request.IsQuiet ? found.Document().InBrief : found.Document(), screen, output);
-                break;
-        }
     }
 }

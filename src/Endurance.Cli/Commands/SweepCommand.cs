@@ -68,10 +68,8 @@ internal sealed class SweepCommand
         return $"--vary: there is no quantity '{path}'.{NearestWord.Hint(path, known)} {listed}";
     }
 
-    private static string? Fault(string option, string text, QuantityRange range) => QuantityReader.Read(text, range).Fault is { } fault
-        ? $"{option}: {fault.Message}{(fault.Expected is { } expected ? $"; expected {expected}" : "")}."
-        : null;
-
+    private static string? Fault(string option, string text, QuantityRange range) =>
+        QuantityReader.Read(text, range).Fault is { } fault ? $"{option}: {fault.Sentence}" : null;
     private static double Si(ParseResult parse, Option<string> option, QuantityRange range) => QuantityReader.Read(parse.GetRequiredValue(option), range).Value ?? 0;
 
     private StudyOutput Run(ParseResult parse, Scenario scenario, StudyProgress progress, CancellationToken cancellation)

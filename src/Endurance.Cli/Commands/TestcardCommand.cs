@@ -22,15 +22,16 @@ internal static class TestcardCommand
             "--format", "FORMAT",
             $"How the card is written: {ResultFormat.Markdown}, {Html} or {ResultFormat.Csv}. Default: {ResultFormat.Markdown}; with --out all three, unless one is named.",
             ResultFormat.Markdown, Html, ResultFormat.Csv);
-        var folder = new Option<string?>("--out") { Description = "Write the card into this folder: testcard.md, testcard.html and testcard.csv.", HelpName = "FOLDER" };
-        var force = new Option<bool>("--force") { Description = "Replace files in the folder that this program did not write." };
+        var folder = new Option<string?>("--out") { Description = "Write the card into this folder: testcard.md, testcard.html and testcard.csv.", HelpName = "FOLDER", CustomParser = Word.For("--out") };
+        var force = SharedOptions.Force();
         var command = new Command("testcard", "Writes a ground test: numbered points, each with what to set, what to read, and when to stop.") { file, overlays, format, folder, force };
         command.Answers((parse, output, error, cancellation) => ScenarioFile.Answer(parse.GetRequiredValue(file), parse.GetValue(overlays), error, scenario =>
         {
             var plan = GroundTestStudy.Plan(scenario, cancellation);
             if (parse.GetValue(folder) is { } into)
-                return WriteFolder(into, Files(plan, parse.GetValue(format)), parse.GetValue(force), error, cancellation);
-            output.Write(Text(plan, parse.GetValue(format) ?? ResultFormat.Markdown));
+                WriteFolder(into, Files(plan, parse.GetValue(format)), parse.GetValue(force), error, cancellation);
+            else
+                output.Write(Text(plan, parse.GetValue(format) ?? ResultFormat.Markdown));
             return ExitCode.Met;
         }));
         return command;
@@ -53,13 +54,11 @@ internal static class TestcardCommand
         ];
     }
 
-    private static int WriteFolder(string folder, ImmutableArray<OutputFile> files, bool force, TextWriter error, CancellationToken cancellation)
+    private static void WriteFolder(string folder, ImmutableArray<OutputFile> files, bool force, TextWriter error, CancellationToken cancellation)
     {
         if (!force && files.Any(file => IsFilledIn(Path.Combine(folder, file.Name))))
             throw new OutputException($"{Path.Combine(folder, Table)} has been filled in; choose another folder, or replace it with --force");
-        OutputFolder.Write(folder, files, force, cancellation);
-        error.WriteLine(files.Length == 1 ? $"wrote 1 file to {folder}" : $"wrote {files.Length} files to {folder}");
-        return ExitCode.Met;
+        RequestedFolder.Write(folder, () => files, force, error, cancellation);
     }
 
     /// <summary>Some row does not end with the two empty cells it was written with: measurements that nobody wants to take again.</summary>

@@ -177,7 +177,7 @@ internal static class OutputFolder
     }
 
     /// <summary>Quiet, because the reason for cleaning up is what the user has to hear of.</summary>
-    private static void TryDelete(string path)
+    internal static void TryDelete(string path)
     {
         try
         {

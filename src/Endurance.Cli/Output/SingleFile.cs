@@ -24,19 +24,8 @@ internal static class SingleFile
         }
         catch (Exception exception) when (OutputException.IsDisk(exception))
         {
-            TryDelete(partial);
+            OutputFolder.TryDelete(partial);
             throw new OutputException($"cannot write {path}: {exception.Message.ReplaceLineEndings(" ")}");
-        }
-    }
-
-    private static void TryDelete(string path)
-    {
-        try
-        {
-            File.Delete(path);
-        }
-        catch (Exception exception) when (OutputException.IsDisk(exception))
-        {
         }
     }
 }

@@ -70,7 +70,7 @@ internal sealed class ScenarioWatch(string path, WatchBoard board, TextWriter to
             told.WriteLine($"{path}: {Verdict(facts)}");
             return WatchState.Answered(look.Version, facts, diagnostics);
         }
-        catch (Exception exception) when (exception is ChatteringException or UnsolvedNetworkException)
+        catch (Exception exception) when (exception is ChatteringException or StiffCaseException or UnsolvedNetworkException)
         {
             return Refused(look, exception.Message + "\n");
         }

@@ -29,7 +29,7 @@ public sealed record SimulationResult
 
     public required ImmutableArray<Finding> Findings { get; init; }
 
-    /// <summary>The first step after zero that opens, closes, sheds, connects, starts or restores; <see langword="null"/> when none was carried out.</summary>
+    /// <summary>The first step after zero that opens, closes, sheds, connects, starts, restores or selects; <see langword="null"/> when none was carried out.</summary>
     public required Duration? Recognition { get; init; }
 
     /// <summary>End of the run: the horizon, or the instant at which nothing was left.</summary>

@@ -25,7 +25,7 @@ public static class BatteryFitJson
         Fitted(json, "health", result.Health);
         WriteArray(json, "emf", result.Emf, WriteKnot);
         WriteArray(json, "capacity_tests", result.Tests, WriteTest);
-        WriteArray(json, "findings", result.Findings, JsonReport.WriteFinding);
+        WriteArray(json, "findings", result.Findings, WriteFinding);
         json.WriteString("battery_yaml", BatteryFragment.Write(log, result));
     });
 

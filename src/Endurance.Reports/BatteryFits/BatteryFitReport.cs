@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Endurance.Quantities;
 using Endurance.Studies.BatteryFit;
+using static Endurance.Reports.StudyBlocks;
 
 namespace Endurance.Reports;
 
@@ -133,6 +134,4 @@ public static class BatteryFitReport
                     CellText.Judged(test.IsPassed ? Studies.FailureCases.Verdict.Pass : Studies.FailureCases.Verdict.Fail)))]),
         ];
     }
-
-    private static ImmutableArray<ReportCell> Row(params ReadOnlySpan<ReportCell> cells) => [.. cells];
 }

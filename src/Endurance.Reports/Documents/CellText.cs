@@ -1,3 +1,4 @@
+using System.Globalization;
 using Endurance.Quantities;
 using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
@@ -40,6 +41,9 @@ internal static class CellText
     public static string Volts(Voltage voltage) => RoundedNumber.Fixed(voltage.Volts, 2);
 
     public static string Amperes(Current current) => RoundedNumber.Fixed(current.Amperes, 2);
+
+    /// <summary>Year first, so that no day can be read as a month.</summary>
+    public static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     public static string Percent(double fraction) => RoundedNumber.Fixed(fraction * 100, 1);
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Endurance.Reports;
 
-/// <summary>Pieces that the reports of studies share.</summary>
+/// <summary>Pieces that reports share.</summary>
 internal static class StudyBlocks
 {
     /// <summary>What every report ends with.</summary>

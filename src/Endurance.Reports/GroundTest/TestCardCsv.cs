@@ -1,4 +1,3 @@
-using System.Text;
 using Endurance.Studies.GroundTest;
 
 namespace Endurance.Reports;
@@ -15,26 +14,17 @@ public static class TestCardCsv
     public static string Quantity(ExpectedReading reading) => Wording.Of(reading);
 
     /// <summary>RFC 4180: comma-separated, lines end with CR LF; measured and remarks are empty.</summary>
-    public static string Write(GroundTestPlan plan)
-    {
-        var text = new StringBuilder(Header).Append(CsvText.LineEnd);
-        foreach (var point in plan.Points)
-        {
-            foreach (var reading in point.Readings)
-            {
-                text.AppendJoin(
-                    ',',
-                    Label(point),
-                    CsvText.FromPerson(point.Title),
-                    CsvText.FromPerson(Quantity(reading)),
-                    reading.Unit,
-                    RoundedNumber.Fixed(reading.Predicted, 2),
-                    RoundedNumber.Fixed(reading.Tolerance, 2),
-                    "",
-                    "").Append(CsvText.LineEnd);
-            }
-        }
-
-        return text.ToString();
-    }
+    public static string Write(GroundTestPlan plan) => CsvRows.Write(
+        Header,
+        plan.Points.SelectMany(point => point.Readings.Select(reading => (string[])
+        [
+            Label(point),
+            CsvText.FromPerson(point.Title),
+            CsvText.FromPerson(Quantity(reading)),
+            reading.Unit,
+            RoundedNumber.Fixed(reading.Predicted, 2),
+            RoundedNumber.Fixed(reading.Tolerance, 2),
+            "",
+            "",
+        ])));
 }

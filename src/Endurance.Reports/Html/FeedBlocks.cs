@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Endurance.Reports.Diagram;
 using Endurance.Scenarios;
+using static Endurance.Reports.StudyBlocks;
 
 namespace Endurance.Reports.Html;
 
@@ -34,6 +35,4 @@ internal static class FeedBlocks
             DiagramSymbol.Contact when part.Label.Contains(':', StringComparison.Ordinal) => $"selector {part.Label} ({(part.IsClosed ? "closed" : "open")})",
             _ => part.Label,
         }));
-
-    private static ImmutableArray<ReportCell> Row(params ReadOnlySpan<ReportCell> cells) => [.. cells];
 }

@@ -26,7 +26,7 @@ internal static class FrontBlocks
             return $"Some requirement is NOT met in {RoundedNumber.Short(failed.Length, 0)} of {RoundedNumber.Short(cases.Length, 0)} failure cases: {string.Join(", ", failed)}.";
         return cases.All(result => result.Verdict == Studies.FailureCases.Verdict.None)
             ? "No requirement applies to any failure case, so nothing is judged."
-            : $"Every requirement that applies is met in every failure case.";
+            : "Every requirement that applies is met in every failure case.";
     }
 
     /// <summary>The first table with the loss of the last display and of the last ignition, where names tell which loads those are.</summary>

@@ -15,7 +15,7 @@ internal static class MarginBlocks
         return
         [
             new ReportParagraph(
-                "Each is varied on its own, everything else as written, until some requirement of some failure case fails. A battery of another capacity is assumed to have a resistance that falls as 1/capacity, and the same health, temperature and shape of discharge; a lower health is assumed to change capacity alone."),
+                "Each is varied on its own, everything else as written, until some requirement of some failure case fails. A battery of another capacity is assumed to have a resistance that falls as 1/capacity, and the same health, temperature and shape of discharge; a lower health takes capacity in proportion and raises a resistance from the library as 1/health, while one that was typed stays."),
             new ReportTable(
                 "Limits at which every requirement is still met",
                 [new("varied"), new("now"), new("limit"), new("to spare"), new("case that decides"), new("remark")],

@@ -45,7 +45,7 @@ internal static class OriginBlocks
                     load.Name,
                     Draw(load.Demand),
                     load.Basis == LoadBasis.Measured ? Wording.Of(Origin.Measured) : Wording.Of(Origin.Given),
-                    (load.Basis is { } basis ? Wording.Of(basis) : "not said") + (load.MeasuredOn is { } date ? " " + LoadAnalysisReport.Date(date) : ""),
+                    (load.Basis is { } basis ? Wording.Of(basis) : "not said") + (load.MeasuredOn is { } date ? " " + CellText.Date(date) : ""),
                 ]))]),
         ];
 

@@ -79,7 +79,7 @@ public static class ReviewPage
         }
 
         Term(html, "Program", "Endurance " + facts.Version);
-        Term(html, "Date", facts.Date is { } date ? LoadAnalysisReport.Date(date) : "not given");
+        Term(html, "Date", facts.Date is { } date ? CellText.Date(date) : "not given");
         Term(html, "Simulated", $"{CellText.RoundMinutes(facts.Scenario.Horizon)} min after zero, {RoundedNumber.Short(facts.Scenario.NominalVoltage.Volts, 0)} V system");
         html.Close("dl");
     }

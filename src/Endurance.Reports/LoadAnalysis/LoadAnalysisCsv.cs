@@ -1,4 +1,3 @@
-using System.Text;
 using Endurance.Studies.LoadAnalysis;
 
 namespace Endurance.Reports;
@@ -9,26 +8,20 @@ public static class LoadAnalysisCsv
     private const string Header = "load,bus,phase,on,kind,amps,duty_percent,mean_amps,peak_amps,basis,measured_on";
 
     /// <summary>A header, then one row a load, coil or field.</summary>
-    public static string Write(LoadAnalysisResult result)
-    {
-        var text = new StringBuilder(Header).Append(CsvText.LineEnd);
-        foreach (var item in result.Items)
-        {
-            text.AppendJoin(
-                ',',
-                CsvText.FromPerson(item.Name),
-                CsvText.FromPerson(item.Bus),
-                CsvText.FromPerson(item.Phase ?? ""),
-                item.IsOn ? "yes" : "no",
-                LoadAnalysisReport.Kind(item),
-                RoundedNumber.Short(item.Draw.Amperes, 4),
-                RoundedNumber.Short(item.Duty * 100, 4),
-                RoundedNumber.Short(item.Mean.Amperes, 4),
-                RoundedNumber.Short(item.Peak.Amperes, 4),
-                item.Basis is { } basis ? Wording.Of(basis) : "",
-                item.MeasuredOn is { } date ? LoadAnalysisReport.Date(date) : "").Append(CsvText.LineEnd);
-        }
-
-        return text.ToString();
-    }
+    public static string Write(LoadAnalysisResult result) => CsvRows.Write(
+        Header,
+        result.Items.Select(item => (string[])
+        [
+            CsvText.FromPerson(item.Name),
+            CsvText.FromPerson(item.Bus),
+            CsvText.FromPerson(item.Phase ?? ""),
+            CsvText.YesNo(item.IsOn),
+            LoadAnalysisReport.Kind(item),
+            RoundedNumber.Short(item.Draw.Amperes, 4),
+            RoundedNumber.Short(item.Duty * 100, 4),
+            RoundedNumber.Short(item.Mean.Amperes, 4),
+            RoundedNumber.Short(item.Peak.Amperes, 4),
+            item.Basis is { } basis ? Wording.Of(basis) : "",
+            item.MeasuredOn is { } date ? CellText.Date(date) : "",
+        ]));
 }

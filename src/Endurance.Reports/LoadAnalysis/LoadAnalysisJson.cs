@@ -19,7 +19,7 @@ public static class LoadAnalysisJson
         WriteArray(json, "totals", result.Totals, WriteTotal);
         WriteArray(json, "alternators", result.Shares, WriteShare);
         WriteArray(json, "amp_minutes", result.AmpMinutes, WriteComparison);
-        WriteArray(json, "findings", result.Findings, JsonReport.WriteFinding);
+        WriteArray(json, "findings", result.Findings, WriteFinding);
     });
 
     private static void WriteItem(Utf8JsonWriter json, LoadItem item)
@@ -34,7 +34,7 @@ public static class LoadAnalysisJson
         Number(json, "mean_amps", item.Mean.Amperes, Decimals);
         Number(json, "peak_amps", item.Peak.Amperes, Decimals);
         json.WriteString("basis", item.Basis is { } basis ? Wording.Of(basis) : null);
-        json.WriteString("measured_on", item.MeasuredOn is { } date ? LoadAnalysisReport.Date(date) : null);
+        json.WriteString("measured_on", item.MeasuredOn is { } date ? CellText.Date(date) : null);
     }
 
     private static void WriteTotal(Utf8JsonWriter json, LoadTotal total)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Studies.LoadAnalysis;
+using static Endurance.Reports.StudyBlocks;
 
 namespace Endurance.Reports;
 
@@ -107,10 +108,6 @@ public static class LoadAnalysisReport
         if (item.Kind != LoadItemKind.Load)
             return "the " + (item.Kind == LoadItemKind.Coil ? "feed" : "alternator");
         var basis = item.Basis is { } said ? Wording.Of(said) : "not said";
-        return item.MeasuredOn is { } date ? $"{basis} {Date(date)}" : basis;
+        return item.MeasuredOn is { } date ? $"{basis} {CellText.Date(date)}" : basis;
     }
-
-    internal static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
-
-    private static ImmutableArray<ReportCell> Row(params ReadOnlySpan<ReportCell> cells) => [.. cells];
 }

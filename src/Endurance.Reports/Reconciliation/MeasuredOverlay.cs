@@ -27,7 +27,7 @@ public static class MeasuredOverlay
     {
         var demand = load.Measured.Demand;
         var draw = load.IsAsDrawn ? "" : $"{DemandText.Key(demand)}: {DemandText.Value(demand)}, ";
-        return $"{draw}basis: measured{(load.Measured.MeasuredOn is { } date ? $", measured_on: {LoadAnalysisReport.Date(date)}" : "")}";
+        return $"{draw}basis: measured{(load.Measured.MeasuredOn is { } date ? $", measured_on: {CellText.Date(date)}" : "")}";
     }
 
     /// <summary>Names are letters, digits, blanks, _ and -; YAML takes some of them for something else at the start or alone.</summary>

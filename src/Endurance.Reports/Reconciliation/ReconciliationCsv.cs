@@ -1,4 +1,3 @@
-using System.Text;
 using Endurance.Studies.Reconciliation;
 
 namespace Endurance.Reports;
@@ -9,26 +8,18 @@ public static class ReconciliationCsv
     private const string Header = "point,title,quantity,unit,predicted,tolerance,measured,deviation,verdict";
 
     /// <summary>A header, then one row a reading, in the order of the card.</summary>
-    public static string Write(ReconciliationResult result)
-    {
-        var text = new StringBuilder(Header).Append(CsvText.LineEnd);
-        foreach (var reading in result.Readings)
-        {
-            text.AppendJoin(
-                ',',
-                TestCardReport.Label(reading.Point),
-                CsvText.FromPerson(reading.Point.Title),
-                CsvText.FromPerson(Wording.Of(reading.Expected)),
-                reading.Expected.Unit,
-                RoundedNumber.Fixed(reading.Expected.Predicted, 2),
-                RoundedNumber.Fixed(reading.Expected.Tolerance, 2),
-                Number(reading.Measured),
-                Number(reading.Deviation),
-                Wording.Of(reading.Verdict)).Append(CsvText.LineEnd);
-        }
-
-        return text.ToString();
-    }
-
-    private static string Number(double? value) => value is { } number ? RoundedNumber.Short(number, 4) : "";
+    public static string Write(ReconciliationResult result) => CsvRows.Write(
+        Header,
+        result.Readings.Select(reading => (string[])
+        [
+            TestCardReport.Label(reading.Point),
+            CsvText.FromPerson(reading.Point.Title),
+            CsvText.FromPerson(Wording.Of(reading.Expected)),
+            reading.Expected.Unit,
+            RoundedNumber.Fixed(reading.Expected.Predicted, 2),
+            RoundedNumber.Fixed(reading.Expected.Tolerance, 2),
+            CsvText.Number(reading.Measured),
+            CsvText.Number(reading.Deviation),
+            Wording.Of(reading.Verdict),
+        ]));
 }

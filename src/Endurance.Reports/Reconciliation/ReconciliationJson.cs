@@ -17,7 +17,7 @@ public static class ReconciliationJson
         json.WriteNumber("in_tolerance", result.Count(ReadingVerdict.InTolerance));
         json.WriteNumber("out_of_tolerance", result.Count(ReadingVerdict.OutOfTolerance));
         json.WriteNumber("not_measured", result.Count(ReadingVerdict.NotMeasured));
-        WriteArray(json, "findings", result.Findings, JsonReport.WriteFinding);
+        WriteArray(json, "findings", result.Findings, WriteFinding);
         WriteArray(json, "cases", [.. result.Before.Zip(result.After)], WriteCase);
         WriteArray(json, "loads", result.Loads, WriteLoad);
         WriteArray(json, "readings", result.Readings, WriteReading);
@@ -55,7 +55,7 @@ public static class ReconciliationJson
         json.WriteString("unit", DemandText.Unit(load.Measured.Demand));
         Number(json, "before", DemandText.Number(load.Drawn.Demand), Decimals);
         Number(json, "after", DemandText.Number(load.Measured.Demand), Decimals);
-        json.WriteString("measured_on", load.Measured.MeasuredOn is { } date ? LoadAnalysisReport.Date(date) : null);
+        json.WriteString("measured_on", load.Measured.MeasuredOn is { } date ? CellText.Date(date) : null);
     }
 
     private static void WriteReading(Utf8JsonWriter json, ComparedReading reading)

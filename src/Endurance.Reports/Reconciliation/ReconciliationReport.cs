@@ -95,7 +95,7 @@ public static class ReconciliationReport
                     load.IsAsDrawn ? "0.0" : Signed(((load.Amperes / load.Predicted) - 1) * 100, 1),
                     DemandText.Value(load.Drawn.Demand),
                     DemandText.Value(load.Measured.Demand),
-                    load.Measured.MeasuredOn is { } date ? LoadAnalysisReport.Date(date) : "no date"))]),
+                    load.Measured.MeasuredOn is { } date ? CellText.Date(date) : "no date"))]),
         ];
 
     private static ImmutableArray<ReportBlock> NotMeasured(ReconciliationResult result)

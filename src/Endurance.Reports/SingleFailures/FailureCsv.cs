@@ -17,14 +17,12 @@ public static class FailureCsv
             CsvText.FromPerson(row.Part),
             row.Mode,
             CsvText.FromPerson(row.Case),
-            Minutes(row.Endurance),
+            CsvText.Minutes(row.Endurance),
             Wording.Of(row.Verdict),
             CsvText.FromPerson(string.Join(' ', row.Lost)),
-            row.IsHidden ? "yes" : "no",
+            CsvText.YesNo(row.IsHidden),
             CsvText.FromPerson(row.RevealedBy),
             CsvText.Chattering(row.Chatter),
-            .. row.Loads.Select(Minutes),
+            .. row.Loads.Select(CsvText.Minutes),
         ]));
-
-    private static string Minutes(Quantities.Duration? time) => time is { } lost ? RoundedNumber.Short(lost.Minutes, 4) : "";
 }

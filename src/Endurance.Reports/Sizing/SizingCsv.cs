@@ -14,8 +14,8 @@ public static class SizingCsv
             answer.Limit.Curve.Select(trial => (string[])
             [
                 RoundedNumber.Short(terms.InUnit(trial.Value), 4),
-                trial.Endurance is { } lasts ? RoundedNumber.Short(lasts.Minutes, 4) : "",
-                trial.Required is { } required ? RoundedNumber.Short(required.Minutes, 4) : "",
+                CsvText.Minutes(trial.Endurance),
+                CsvText.Minutes(trial.Required),
                 CsvText.FromPerson(trial.Case),
                 CsvText.FromPerson(trial.LimitedBy ?? ""),
                 trial.Passes ? "pass" : "fail",

@@ -20,7 +20,7 @@ public static class SizingReport
             scenario.Title,
             [
                 Answer(terms, answer, scenario),
-                new ReportParagraph(InWords(terms, answer)),
+                new ReportParagraph(InWords(terms, answer, scenario)),
                 .. StudyBlocks.ListUnlessEmpty("Warnings", Warnings(terms, answer)),
                 .. OfferBlocks(scenario, answer, withOffers),
                 Curve(terms, answer, scenario),
@@ -63,14 +63,14 @@ public static class SizingReport
 
     private static ReportCell Judged(Trial trial) => CellText.Judged(trial.Passes ? Verdict.Pass : Verdict.Fail, trial.Chatter);
 
-    private static string InWords(SizingTerms terms, SizingAnswer answer)
+    private static string InWords(SizingTerms terms, SizingAnswer answer, Scenario scenario)
     {
         var present = answer.Question.Find switch
         {
             SizingFind.Capacity or SizingFind.Health => $"{answer.Question.Subject} has {terms.WithUnit(answer.Present.Value)} now, with which the requirements are {(answer.Present.Passes ? "met" : "not met")}. ",
             _ => $"As it stands the requirements are {(answer.Present.Passes ? "met" : "not met")}. ",
         };
-        return present + Found(terms, answer) + Decides(answer) + Assumed(answer);
+        return present + Found(terms, answer) + Decides(answer) + Assumed(answer, scenario);
     }
 
     private static string Found(SizingTerms terms, SizingAnswer answer)
@@ -96,10 +96,12 @@ public static class SizingReport
         ? $"The case {answer.Deciding.Case} and {part} decide. "
         : "Nothing that a requirement names is lost within the horizon. ";
 
-    private static string Assumed(SizingAnswer answer) => answer.Question switch
+    private static string Assumed(SizingAnswer answer, Scenario scenario) => answer.Question switch
     {
         { Find: SizingFind.Capacity, KeepsResistance: true } => "Assumed: another size has the same resistance, health, temperature and shape of discharge.",
         { Find: SizingFind.Capacity } => "Assumed: resistance falls as 1/capacity (twice the capacity, half the resistance); health, temperature and shape of discharge stay.",
+        { Find: SizingFind.Health, Subject: var name } when scenario.Batteries.Any(battery => battery.ResistanceWhenNew is not null && string.Equals(battery.Name, name, StringComparison.Ordinal)) =>
+            "Assumed: capacity falls with health, and the resistance, which is of the library, grows as 1/health.",
         { Find: SizingFind.Health } => "Assumed: health changes capacity alone; a resistance that grows with age is not in it.",
         _ => "",
     };

@@ -28,7 +28,7 @@ public static class SpreadCsv
     private static string[] Minutes(SpreadCase one) =>
         [CsvText.FromPerson(one.Name), Quantile(one, 0.05), Quantile(one, 0.5), Quantile(one, 0.95)];
 
-    private static string Quantile(SpreadCase one, double share) => one.Quantile(share) is { } time ? RoundedNumber.Short(time.Minutes, 4) : "";
+    private static string Quantile(SpreadCase one, double share) => CsvText.Minutes(one.Quantile(share));
 
     private static string Count(int number) => RoundedNumber.Short(number, 0);
 }

@@ -12,7 +12,7 @@ public static class SweepCsv
             result.Unit,
             result.Number(point),
             CsvText.FromPerson(one.Name),
-            one.Endurance is { } lasts ? RoundedNumber.Short(lasts.Minutes, 4) : "",
+            CsvText.Minutes(one.Endurance),
             CsvText.FromPerson(one.LimitedBy ?? ""),
             Wording.Of(one.Verdict),
             CsvText.Chattering(one.Chatter),

@@ -1,4 +1,3 @@
-using System.Text;
 using Endurance.Studies.Wiring;
 
 namespace Endurance.Reports;
@@ -11,36 +10,28 @@ public static class WiringCsv
         + "protection_amps,largest_protection_amps,switch_amps,load_type,smallest_gauge,verdict,findings";
 
     /// <summary>A header, then one row a wire.</summary>
-    public static string Write(WiringResult result)
-    {
-        var text = new StringBuilder(Header).Append(CsvText.LineEnd);
-        foreach (var row in result.Rows)
-        {
-            text.AppendJoin(
-                ',',
-                CsvText.FromPerson(row.Part),
-                row.Run.Gauge.ToString(),
-                Number(row.Run.Length.Feet),
-                Number(row.Deciding.Amperes),
-                Number(row.Current.Steady.Amperes),
-                Number(row.Current.Short.Amperes),
-                row.Current.Source == CurrentSource.Simulated ? "simulated" : "stated",
-                Number(row.Drop.Volts),
-                Number(row.Limit.Volts),
-                Number(row.LongestRun?.Feet),
-                Number(row.HotConductor?.Celsius),
-                Number(row.Rating?.Amperes),
-                Number(row.Protection?.Rating.Amperes),
-                Number(row.LargestProtection?.Amperes),
-                Number(row.Switch?.Rating.Amperes),
-                row.Switch is { } need ? Wording.Of(need.Type) : "",
-                row.SmallestGauge?.ToString() ?? "",
-                Wording.Of(row.Verdict),
-                string.Join(' ', row.Findings.Select(finding => finding.Code))).Append(CsvText.LineEnd);
-        }
-
-        return text.ToString();
-    }
-
-    private static string Number(double? value) => value is { } number ? RoundedNumber.Short(number, 4) : "";
+    public static string Write(WiringResult result) => CsvRows.Write(
+        Header,
+        result.Rows.Select(row => (string[])
+        [
+            CsvText.FromPerson(row.Part),
+            row.Run.Gauge.ToString(),
+            CsvText.Number(row.Run.Length.Feet),
+            CsvText.Number(row.Deciding.Amperes),
+            CsvText.Number(row.Current.Steady.Amperes),
+            CsvText.Number(row.Current.Short.Amperes),
+            row.Current.Source == CurrentSource.Simulated ? "simulated" : "stated",
+            CsvText.Number(row.Drop.Volts),
+            CsvText.Number(row.Limit.Volts),
+            CsvText.Number(row.LongestRun?.Feet),
+            CsvText.Number(row.HotConductor?.Celsius),
+            CsvText.Number(row.Rating?.Amperes),
+            CsvText.Number(row.Protection?.Rating.Amperes),
+            CsvText.Number(row.LargestProtection?.Amperes),
+            CsvText.Number(row.Switch?.Rating.Amperes),
+            row.Switch is { } need ? Wording.Of(need.Type) : "",
+            row.SmallestGauge?.ToString() ?? "",
+            Wording.Of(row.Verdict),
+            string.Join(' ', row.Findings.Select(finding => finding.Code)),
+        ]));
 }

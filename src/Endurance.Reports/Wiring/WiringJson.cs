@@ -22,6 +22,6 @@ public static class WiringJson
         Number(json, "rating_amps", row.Rating?.Amperes, Decimals);
         Number(json, "protection_amps", row.Protection?.Rating.Amperes, Decimals);
         json.WriteString("verdict", Wording.Of(row.Verdict));
-        WriteArray(json, "findings", row.Findings, JsonReport.WriteFinding);
+        WriteArray(json, "findings", row.Findings, WriteFinding);
     }
 }

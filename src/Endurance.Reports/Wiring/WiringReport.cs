@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Endurance.Findings;
 using Endurance.Scenarios;
 using Endurance.Studies.Wiring;
+using static Endurance.Reports.StudyBlocks;
 
 namespace Endurance.Reports;
 
@@ -77,6 +78,4 @@ public static class WiringReport
         WiringVerdict.Fail => CellTone.Bad,
         _ => CellTone.Plain,
     });
-
-    private static ImmutableArray<ReportCell> Row(params ReadOnlySpan<ReportCell> cells) => [.. cells];
 }

@@ -85,7 +85,8 @@ internal static class FileText
         FileStream Opened() => new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
         if (new FileInfo(path) is not { Exists: true, Length: 0 })
             return Opened();
-        var opening = Task.Run(Opened);
+        // On a thread of its own: where all others are busy, an empty file would wait for one and pass for such a pipe.
+        var opening = Task.Factory.StartNew(Opened, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
         return Task.WaitAny([opening], LongestWait) == 0 ? opening.GetAwaiter().GetResult() : null;
     }
 

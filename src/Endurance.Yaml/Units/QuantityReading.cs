@@ -19,4 +19,8 @@ internal sealed record QuantityReading
 /// <param name="Expected">What would be right.</param>
 /// <param name="Nearest">The unit that was probably meant.</param>
 /// <param name="At">Index in the text where the fault begins.</param>
-internal sealed record QuantityFault(string Code, string Message, string? Expected, string? Nearest, int At);
+internal sealed record QuantityFault(string Code, string Message, string? Expected, string? Nearest, int At)
+{
+    /// <summary>What is wrong and what would be right, in one line.</summary>
+    public string Sentence => Expected is null ? $"{Message}." : $"{Message}; expected {Expected}.";
+}

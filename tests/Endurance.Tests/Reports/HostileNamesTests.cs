@@ -72,7 +72,7 @@ public sealed partial class HostileNamesTests
             var facts = Facts(name);
             string[] tables =
             [
-                CsvReport.Write(facts.Scenario, facts.Cases),
+                FailureCaseCsv.Write(facts.Scenario, facts.Cases),
                 TraceCsv.Write(facts.Cases[0].Run.Trace!),
                 TestCardCsv.Write(GroundTestStudy.Plan(facts.Scenario)),
                 LoadAnalysisCsv.Write(facts.Loads),

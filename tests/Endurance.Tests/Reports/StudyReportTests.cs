@@ -4,6 +4,7 @@ using Endurance.Quantities;
 using Endurance.Reports;
 using Endurance.Reports.Plots;
 using Endurance.Scenarios;
+using Endurance.Simulation;
 using Endurance.Studies.SingleFailures;
 using Endurance.Studies.Sizing;
 using static Endurance.Tests.Parts;
@@ -60,6 +61,17 @@ public sealed class StudyReportTests
 
         Assert.Contains("the smallest that passes is middle: 8 Ah at 20 h, 3.9 kg.", text, StringComparison.Ordinal);
         Assert.Contains("resistance falls as 1/capacity", text, StringComparison.Ordinal);
+    }
+
+    /// <summary>A resistance of the library follows health, and the report must not say that it stays.</summary>
+    [Fact]
+    public void SizingReport_OfTheHealthOfABatteryOfTheLibrary_SaysThatItsResistanceGrows()
+    {
+        var battery = StudyFixture.Scenario.Batteries[0];
+        var scenario = StudyFixture.Scenario with { Batteries = [battery with { ResistanceWhenNew = battery.Resistance }] };
+        var answer = SizingStudy.Answer(scenario, new SizingQuestion { Find = SizingFind.Health, Subject = battery.Name }, new SimulationOptions());
+
+        Assert.Contains("the resistance, which is of the library, grows as 1/health.", MarkdownReport.Write(SizingReport.Describe(scenario, answer, withOffers: false)), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -4,6 +4,7 @@ using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
+using static Endurance.Reports.StudyBlocks;
 
 namespace Endurance.Reports;
 
@@ -170,6 +171,4 @@ internal static class CaseSection
                 [.. feeds.Select(feed => columns.Select(column => (ReportCell)column.Text(feed)).ToImmutableArray())]),
         ];
     }
-
-    private static ImmutableArray<ReportCell> Row(params ReadOnlySpan<ReportCell> cells) => [.. cells];
 }

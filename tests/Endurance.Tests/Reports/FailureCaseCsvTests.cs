@@ -4,12 +4,12 @@ using Endurance.Simulation;
 
 namespace Endurance.Tests.Reports;
 
-public sealed class CsvReportTests
+public sealed class FailureCaseCsvTests
 {
     [Fact]
     public void Write_Fixture_HasOneRowACaseAndLoad()
     {
-        var lines = CsvReport.Write(ReportFixture.Scenario, ReportFixture.Cases).Split("\r\n");
+        var lines = FailureCaseCsv.Write(ReportFixture.Scenario, ReportFixture.Cases).Split("\r\n");
 
         Assert.Equal(1 + (3 * 5) + 1, lines.Length);
         Assert.Equal("case,case_verdict,case_endurance_minutes,load,bus,essential,was_connected,minutes_powered,minutes_lost_for_good,lost_because,minutes_shed,horizon_minutes,chattering", lines[0]);
@@ -54,8 +54,8 @@ public sealed class CsvReportTests
     public void Write_CommaCulture_WritesTheSameText()
     {
         var trace = ReportFixture.Cases[0].Run.Trace!;
-        var expected = CsvReport.Write(ReportFixture.Scenario, ReportFixture.Cases) + TraceCsv.Write(trace);
+        var expected = FailureCaseCsv.Write(ReportFixture.Scenario, ReportFixture.Cases) + TraceCsv.Write(trace);
 
-        Assert.Equal(expected, CommaCulture.Run(() => CsvReport.Write(ReportFixture.Scenario, ReportFixture.Cases) + TraceCsv.Write(trace)));
+        Assert.Equal(expected, CommaCulture.Run(() => FailureCaseCsv.Write(ReportFixture.Scenario, ReportFixture.Cases) + TraceCsv.Write(trace)));
     }
 }

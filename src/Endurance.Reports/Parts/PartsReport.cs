@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Endurance.Components;
 using Endurance.Library;
 using Endurance.Numerics;
+using static Endurance.Reports.StudyBlocks;
 
 namespace Endurance.Reports;
 
@@ -97,6 +98,4 @@ public static class PartsReport
 
     private static string Table(PiecewiseLinear table, Func<double, string> x, Func<double, string> y) =>
         string.Join(", ", table.X.Zip(table.Y, (abscissa, ordinate) => $"{x(abscissa)}: {y(ordinate)}"));
-
-    private static ImmutableArray<ReportCell> Row(params ReadOnlySpan<ReportCell> cells) => [.. cells];
 }

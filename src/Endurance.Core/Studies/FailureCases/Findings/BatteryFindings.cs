@@ -2,7 +2,7 @@ using Endurance.Findings;
 using Endurance.Scenarios;
 using Endurance.Simulation;
 
-namespace Endurance.Studies.FailureCases;
+namespace Endurance.Studies.FailureCases.Findings;
 
 /// <summary>Where a case strains what is known of a battery, or one battery works on another.</summary>
 internal static class BatteryFindings

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Endurance.Scenarios;
 using Endurance.Studies.BatteryCurves;
+using static Endurance.Reports.StudyBlocks;
 
 namespace Endurance.Reports;
 
@@ -12,8 +13,7 @@ public static class BatteryCurveReport
         scenario.Title,
         [
             .. curves.SelectMany(curve => Blocks(scenario, curve)),
-            new ReportHeading("Before you rely on this"),
-            new ReportList("", Cautions.All),
+            .. Closing,
         ]);
 
     /// <summary>Temperature and health in words.</summary>
@@ -85,6 +85,4 @@ public static class BatteryCurveReport
     private static string Warning(RatingCheck check) =>
         $"At {RoundedNumber.Short(check.Rating.Current.Amperes, 3)} A the end of its rating, {CellText.Volts(check.EndVoltage)} V, is reached with {CellText.Percent(check.ChargeLeft)} % of the charge left. "
         + "The rating's time already contains that drop, so it counts twice and the minutes err short. Type the data sheet as discharge_points, or an EMF at 0 % of the end voltage plus the drop.";
-
-    private static ImmutableArray<ReportCell> Row(params ReadOnlySpan<ReportCell> cells) => [.. cells];
 }

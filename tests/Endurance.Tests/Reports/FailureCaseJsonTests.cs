@@ -5,16 +5,16 @@ using Endurance.Studies.FailureCases;
 
 namespace Endurance.Tests.Reports;
 
-public sealed class JsonReportTests
+public sealed class FailureCaseJsonTests
 {
     [Fact]
     public void Write_Fixture_MatchesTheWholeExpectedText() =>
-        GoldenText.AssertMatches("report.json", JsonReport.Write(ReportFixture.Scenario.Title, ReportFixture.Cases));
+        GoldenText.AssertMatches("report.json", FailureCaseJson.Write(ReportFixture.Scenario.Title, ReportFixture.Cases));
 
     [Fact]
     public void Write_NumbersThatRoundToZeroFromBelow_PrintZeroWithoutSign()
     {
-        var text = JsonReport.Write("x", ReportFixture.Cases);
+        var text = FailureCaseJson.Write("x", ReportFixture.Cases);
 
         Assert.Contains("\"lowest_volts\": 0\n", text, StringComparison.Ordinal);
         Assert.DoesNotContain(": -0\n", text, StringComparison.Ordinal);
@@ -25,7 +25,7 @@ public sealed class JsonReportTests
     {
         foreach (var name in AwkwardText.All)
         {
-            var text = JsonReport.Write(name, [ReportFixture.Cases[0] with { Name = name, LimitedBy = name }]);
+            var text = FailureCaseJson.Write(name, [ReportFixture.Cases[0] with { Name = name, LimitedBy = name }]);
 
             using var parsed = JsonDocument.Parse(text);
             Assert.Equal(name, parsed.RootElement.GetProperty("scenario").GetString());
@@ -36,7 +36,7 @@ public sealed class JsonReportTests
     [Fact]
     public void Write_CaseNotLost_HasNullMinutes()
     {
-        using var parsed = JsonDocument.Parse(JsonReport.Write("x", [ReportFixture.Cases[2]]));
+        using var parsed = JsonDocument.Parse(FailureCaseJson.Write("x", [ReportFixture.Cases[2]]));
 
         var written = parsed.RootElement.GetProperty("cases")[0];
         Assert.Equal(JsonValueKind.Null, written.GetProperty("endurance_minutes").ValueKind);
@@ -49,7 +49,7 @@ public sealed class JsonReportTests
     {
         var answered = ReportFixture.Cases[0] with { Kinetic = new ModelAnswer(Duration.FromMinutes(101.25), "com_receive"), Peukert = new ModelAnswer(Duration.FromMinutes(83.21404), "primary_display") };
         var endless = answered with { Kinetic = new ModelAnswer(null, null) };
-        using var parsed = JsonDocument.Parse(JsonReport.Write("x", [answered, endless, ReportFixture.Cases[0]]));
+        using var parsed = JsonDocument.Parse(FailureCaseJson.Write("x", [answered, endless, ReportFixture.Cases[0]]));
         var cases = parsed.RootElement.GetProperty("cases");
 
         Assert.Equal(101.25, cases[0].GetProperty("endurance_minutes_kinetic").GetDouble());
@@ -65,14 +65,14 @@ public sealed class JsonReportTests
     {
         var bad = ReportFixture.Cases[0] with { Endurance = Duration.FromMinutes(1) * double.NaN };
 
-        Assert.Throws<ArgumentOutOfRangeException>(() => JsonReport.Write("x", [bad]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => FailureCaseJson.Write("x", [bad]));
     }
 
     [Fact]
     public void Write_CommaCulture_WritesTheSameText()
     {
-        var expected = JsonReport.Write("x", ReportFixture.Cases);
+        var expected = FailureCaseJson.Write("x", ReportFixture.Cases);
 
-        Assert.Equal(expected, CommaCulture.Run(() => JsonReport.Write("x", ReportFixture.Cases)));
+        Assert.Equal(expected, CommaCulture.Run(() => FailureCaseJson.Write("x", ReportFixture.Cases)));
     }
 }

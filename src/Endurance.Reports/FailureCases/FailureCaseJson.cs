@@ -8,7 +8,7 @@ using static Endurance.Reports.JsonText;
 namespace Endurance.Reports;
 
 /// <summary>The answer for programs: one JSON object, keys fixed.</summary>
-public static class JsonReport
+public static class FailureCaseJson
 {
     private const int VoltDecimals = 4;
     private const int AmpereDecimals = 6;
@@ -98,15 +98,6 @@ public static class JsonReport
     {
         Minutes(json, "minutes", happened.Time);
         json.WriteString("what", happened.What);
-    }
-
-    internal static void WriteFinding(Utf8JsonWriter json, Finding finding)
-    {
-        json.WriteString("code", finding.Code);
-        json.WriteString("severity", Wording.Of(finding.Severity));
-        json.WriteString("part", finding.Part);
-        json.WriteString("value", finding.Value);
-        json.WriteString("message", finding.Message);
     }
 
     private static void WriteAssumption(Utf8JsonWriter json, Assumption assumption)

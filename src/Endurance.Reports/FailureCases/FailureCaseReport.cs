@@ -16,8 +16,7 @@ public static class FailureCaseReport
             .. InEveryCase(cases),
             .. cases.SelectMany(result => CaseSection.Blocks(scenario, result with { Findings = result.Findings.RemoveAll(Shared(cases).Contains) })),
             .. AssumptionBlocks.Of([.. scenario.Assumptions, .. cases.SelectMany(result => result.Assumptions)]),
-            new ReportHeading("Before you rely on this"),
-            new ReportList("", Cautions.All),
+            .. StudyBlocks.Closing,
         ]);
 
     /// <summary>What is found alike in every case is mostly about the scenario itself, and is told once.</summary>
@@ -42,6 +41,6 @@ public static class FailureCaseReport
         SummaryTable.Of(scenario, cases),
         new ReportParagraph(
             "Minutes count from zero of each timeline. \"More than\" means: not within the "
-            + $"{CellText.RoundMinutes(scenario.Horizon)} min simulated. Lost first is the first loss of anything that a requirement of the case names, or of any essential load or bus with a cutoff where there is none. Must last is the tightest requirement, and the margin is its own, so it can belong to another part than the one lost first. Left to act counts from recognition: the first step after zero that opens, closes, sheds, connects, starts or restores something. \"No step\" means that nobody acts."),
+            + $"{CellText.RoundMinutes(scenario.Horizon)} min simulated. Lost first is the first loss of anything that a requirement of the case names, or of any essential load or bus with a cutoff where there is none. Must last is the tightest requirement, and the margin is its own, so it can belong to another part than the one lost first. Left to act counts from recognition: the first step after zero that opens, closes, sheds, connects, starts, restores or selects something. \"No step\" means that nobody acts."),
     ];
 }
