@@ -41,4 +41,5 @@ internal static class FitCommand
         else
             ResultFormat.Write(request.Format, BatteryFitReport.Describe(name, result, request.Options.PassFraction), screen, output);
         return result.IsPassed ? ExitCode.Met : ExitCode.NotMet;
-    }}
+    }
+}

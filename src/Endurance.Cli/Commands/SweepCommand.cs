@@ -70,6 +70,7 @@ internal sealed class SweepCommand
 
     private static string? Fault(string option, string text, QuantityRange range) =>
         QuantityReader.Read(text, range).Fault is { } fault ? $"{option}: {fault.Sentence}" : null;
+
     private static double Si(ParseResult parse, Option<string> option, QuantityRange range) => QuantityReader.Read(parse.GetRequiredValue(option), range).Value ?? 0;
 
     private StudyOutput Run(ParseResult parse, Scenario scenario, StudyProgress progress, CancellationToken cancellation)

@@ -10,6 +10,10 @@ internal sealed class Heats
     /// <summary>Share of the heat that trips, above which steps are short.</summary>
     private const double Near = 0.9;
 
+    /// <summary>Seconds of the longest step near a trip, and the most that one is divided by to get there.</summary>
+    private const double ShortStep = 20;
+    private const double LargestCut = 5;
+
     /// <summary>Seconds of the shortest step that is made shorter for a current that bends.</summary>
     private const double ShortestStep = 0.05;
 
@@ -52,9 +56,6 @@ internal sealed class Heats
         earlyStage = Math.Max(1, (stageNodes.Length / 2) - 1);
         (earlyNode, lateNode) = (stageNodes[earlyStage], stageNodes[earlyStage + 1]);
     }
-
-    /// <summary>Seconds of the longest step near a trip.</summary>
-    private const double ShortStep = 20;
 
     /// <summary>Seconds into the step at which <see cref="this[int]"/> is read.</summary>
     public double Elapsed { get; set; }
@@ -117,7 +118,7 @@ internal sealed class Heats
     /// Seconds of a step to try in place of the last, which began or ended so near a trip that its cubic says too little about when: near
     /// a collapse the current of a battery that is giving out bends upwards within seconds. <see langword="null"/>: it says enough.
     /// </summary>
-    public double? FinerStep => !isTooCoarse ? null : length > ShortStep ? Math.Max(ShortStep, length / 5) : length / 2;
+    public double? FinerStep => !isTooCoarse ? null : length > ShortStep ? Math.Max(ShortStep, length / LargestCut) : length / 2;
 
     /// <summary>Moves on to an instant of the step.</summary>
     public void Commit(double seconds)

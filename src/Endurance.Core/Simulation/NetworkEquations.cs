@@ -123,7 +123,7 @@ internal sealed class NetworkEquations
     public double LoadVolts(int load)
     {
         var compiled = network.Loads[load];
-        return Volts[compiled.Node] - (compiled.Ground < 0 ? 0 : Volts[compiled.Ground]);
+        return Along(Volts, compiled.Node, compiled.Ground, -1);
     }
 
     /// <summary>Junction temperature of a feed's diode, kelvin.</summary>
@@ -136,7 +136,7 @@ internal sealed class NetworkEquations
         if (!branch.HasDiode || !run.Conducting[feed])
             return 0;
         var current = FeedAmperes[feed];
-        return current * (FeedVolts(branch) - (current * branch.ConductorResistance));
+        return current * (Along(Volts, branch.From, branch.To, branch.Ground) - (current * branch.ConductorResistance));
     }
 
     /// <summary>Watts into feeds, loads, coils and fields.</summary>
@@ -202,9 +202,10 @@ internal sealed class NetworkEquations
     {
         leaving.Clear();
         var unsure = 0.0;
+        var all = branches.All;
         foreach (var i in branches.Curved)
         {
-            ref var branch = ref branches.All[i];
+            ref var branch = ref all[i];
             var departure = branch.Departure(VoltsAlong(ref branch, move), out var doubt);
             NodalSystem.AddCurrent(leaving, ref branch, departure);
             unsure += doubt;
@@ -248,16 +249,16 @@ internal sealed class NetworkEquations
 
     public double WorstResidual() => Residual[WorstBus()];
 
-    private static double VoltsAlong(ref Branch branch, ReadOnlySpan<double> volts)
-    {
-        var along = branch.From < 0 ? 0 : volts[branch.From];
-        if (branch.To >= 0)
-            along -= volts[branch.To];
-        return branch.Return < 0 ? along : along - volts[branch.Return];
-    }
+    private static double VoltsAlong(ref Branch branch, ReadOnlySpan<double> volts) => Along(volts, branch.From, branch.To, branch.Return);
 
-    /// <summary>Volts along a feed and its return.</summary>
-    private double FeedVolts(CompiledFeed feed) => Volts[feed.From] - Volts[feed.To] - (feed.Ground < 0 ? 0 : Volts[feed.Ground]);
+    /// <summary>Volts from node to node, less those of the ground that the current comes back through; -1 is the airframe.</summary>
+    private static double Along(ReadOnlySpan<double> volts, int from, int to, int back)
+    {
+        var along = from < 0 ? 0 : volts[from];
+        if (to >= 0)
+            along -= volts[to];
+        return back < 0 ? along : along - volts[back];
+    }
 
     private void Evaluate(ref Branch branch)
     {

@@ -15,6 +15,8 @@ internal sealed class RunSystem : IDifferentialSystem
     private double[] newer;
     private double[] older;
     private double[] oldest;
+
+    /// <summary>Kelvin by feed; empty where no junction follows its heat.</summary>
     private readonly double[] guess;
     private readonly double[] solvedAt;
     private bool isSolved;
@@ -27,10 +29,10 @@ internal sealed class RunSystem : IDifferentialSystem
     {
         this.heats = heats;
         this.guards = guards;
-        newer = new double[network.NodeCount + network.Feeds.Length];
+        guess = new double[solver.Equations.HasHeatPaths ? network.Feeds.Length : 0];
+        newer = new double[network.NodeCount + guess.Length];
         older = new double[newer.Length];
         oldest = new double[newer.Length];
-        guess = new double[network.Feeds.Length];
         solvedAt = new double[layout.Controlled];
         this.network = network;
         this.run = run;
@@ -119,7 +121,7 @@ internal sealed class RunSystem : IDifferentialSystem
                 guess[i - solver.Volts.Length] = value;
         }
 
-        if (solver.Equations.HasHeatPaths)
+        if (guess.Length > 0)
             solver.Equations.StartJunctions(guess);
     }
 
@@ -133,7 +135,7 @@ internal sealed class RunSystem : IDifferentialSystem
         }
 
         solver.Volts.CopyTo(newer, 0);
-        for (var i = 0; i < guess.Length && solver.Equations.HasHeatPaths; i++)
+        for (var i = 0; i < guess.Length; i++)
             newer[solver.Volts.Length + i] = solver.Equations.JunctionKelvin(i);
     }
 

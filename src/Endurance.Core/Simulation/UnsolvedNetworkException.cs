@@ -1,6 +1,6 @@
 namespace Endurance.Simulation;
 
-/// <summary>The network solver did not reach its accuracy. A fault of this program, never of a scenario; no number of the run is to be used.</summary>
+/// <summary>The network solver did not reach its accuracy. A fault of this program, unless its message says what to change; no number of the run is to be used.</summary>
 public sealed class UnsolvedNetworkException : Exception
 {
     public UnsolvedNetworkException(string bus, double residualAmperes)

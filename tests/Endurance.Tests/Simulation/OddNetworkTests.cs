@@ -69,7 +69,7 @@ public sealed class OddNetworkTests
             failure_cases:
               drawn: {timeline: [{at: 5 min}]}
             """;
-        var scenario = ScenarioReader.ReadText("charger.yaml", text).Scenario!;
+        var scenario = Read(text);
 
         var run = scenario.Run(scenario.FailureCases[0]);
 
@@ -96,7 +96,7 @@ public sealed class OddNetworkTests
             failure_cases:
               drawn: {timeline: [{at: 40 min, open: [main_feed]}, {at: 51.8 min, close: [main_feed]}, {at: 102.9 min, close: [main_feed], lasts: 20 s}]}
             """;
-        var scenario = ScenarioReader.ReadText("floating.yaml", text).Scenario!;
+        var scenario = Read(text);
 
         var run = scenario.Run(scenario.FailureCases[0], new SimulationOptions { SampleInterval = Duration.FromMinutes(1) });
 
@@ -128,7 +128,7 @@ public sealed class OddNetworkTests
             failure_cases:
               drawn: {timeline: []}
             """;
-        var scenario = ScenarioReader.ReadText("lifted.yaml", text).Scenario!;
+        var scenario = Read(text);
 
         var start = scenario.Run(scenario.FailureCases[0]);
 
@@ -156,7 +156,7 @@ public sealed class OddNetworkTests
             failure_cases:
               plain: {timeline: []}
             """;
-        var scenario = ScenarioReader.ReadText("circle.yaml", text).Scenario!;
+        var scenario = Read(text);
 
         var run = scenario.Run(scenario.FailureCases[0]);
 
@@ -200,10 +200,12 @@ public sealed class OddNetworkTests
             failure_cases:
               plain: {timeline: []}
             """;
-        var scenario = ScenarioReader.ReadText("landing.yaml", text).Scenario!;
+        var scenario = Read(text);
 
         var judged = FailureCaseStudy.Run(scenario, scenario.FailureCases, new SimulationOptions()).Single();
 
         Assert.Contains(judged.Findings, finding => finding.Code == "landing-not-covered" || finding.Code == "chattering");
     }
+
+    private static Scenario Read(string text) => ScenarioReader.ReadText("odd.yaml", text).Scenario!;
 }

@@ -166,7 +166,7 @@ public sealed class WiringStudyTests
         Assert.Equal(WiringVerdict.Check, row.Verdict);
     }
 
-    // Table 11-9 lists even gauges alone; No. 13 is 2.0 mohm a foot of solid copper (from memory, unverified).
+    // Table 11-9 has no row for No. 13; 6.6 mohm a metre of it is from memory, unverified, and decides nothing here.
     [Fact]
     public void Gauge_WithoutARowInTheTable_IsToldAndNotJudgedByAnother()
     {
