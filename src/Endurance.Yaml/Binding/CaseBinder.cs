@@ -3,6 +3,7 @@ using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Yaml.Documents;
 using Endurance.Yaml.Keys;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Binding;
 
@@ -32,12 +33,12 @@ internal sealed class CaseBinder(LoadGroups groups)
     {
         if (node is not MappingNode mapping)
         {
-            failureCase.Reading.WrongShape(node, node.Span, $"step {index + 1}", StepForm);
+            failureCase.Reading.WrongShape(node, node.Span, Invariant($"step {index + 1}"), StepForm);
             return null;
         }
 
         var place = mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Key.Span;
-        var reader = new MappingReader(failureCase.Reading, mapping, ScenarioKeys.Step, $"step {index + 1} of {failureCase.Owner}", place);
+        var reader = new MappingReader(failureCase.Reading, mapping, ScenarioKeys.Step, Invariant($"step {index + 1} of {failureCase.Owner}"), place);
         return new TimelineStep
         {
             Trigger = TriggerBinder.Bind(reader),

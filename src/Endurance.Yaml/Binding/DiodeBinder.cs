@@ -6,6 +6,7 @@ using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Yaml.Diagnostics;
 using Endurance.Yaml.Keys;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Binding;
 
@@ -150,10 +151,10 @@ internal static class DiodeBinder
         }
 
         if (fit.WorstMiss > NotableMiss)
-            reader.Reading.Diagnostics.Add(Severity.Warning, "forward-points-misfit", reader.PlaceOf("forward"), $"the fitted curve misses a forward point of {reader.Owner} by {fit.WorstMiss.Volts * 1000:0} mV", "points from one data sheet curve");
-        var held = Math.Abs(fit.Ideality - ideality) > 1e-9 ? $"; series resistance held at 0.1 mohm, ideality fitted as {fit.Ideality:0.###}" : "";
-        var misfit = points.Length > 2 ? $"; largest misfit {fit.WorstMiss.Volts * 1000:0.0} mV over {points.Length} points" : "";
-        reader.Reading.Assume(part, $"fitted to its forward points: saturation current {fit.SaturationCurrent.Amperes:G4} A, series resistance {fit.SeriesResistance.Milliohms:G4} mohm{held}{misfit}", Origin.Derived);
+            reader.Reading.Diagnostics.Add(Severity.Warning, "forward-points-misfit", reader.PlaceOf("forward"), Invariant($"the fitted curve misses a forward point of {reader.Owner} by {fit.WorstMiss.Volts * 1000:0} mV"), "points from one data sheet curve");
+        var held = Math.Abs(fit.Ideality - ideality) > 1e-9 ? Invariant($"; series resistance held at 0.1 mohm, ideality fitted as {fit.Ideality:0.###}") : "";
+        var misfit = points.Length > 2 ? Invariant($"; largest misfit {fit.WorstMiss.Volts * 1000:0.0} mV over {points.Length} points") : "";
+        reader.Reading.Assume(part, Invariant($"fitted to its forward points: saturation current {fit.SaturationCurrent.Amperes:G4} A, series resistance {fit.SeriesResistance.Milliohms:G4} mohm{held}{misfit}"), Origin.Derived);
         return new Curve(fit.SaturationCurrent, fit.Ideality, fit.SeriesResistance, junction);
     }
 

@@ -3,6 +3,7 @@ using Endurance.Components;
 using Endurance.Quantities;
 using Endurance.Yaml.Documents;
 using Endurance.Yaml.Keys;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Binding;
 
@@ -45,12 +46,12 @@ internal static class LoadInputs
     {
         if (item is not MappingNode mapping)
         {
-            owner.Reading.WrongShape(item, item.Span, $"input {index + 1} of {owner.Owner}", "{bus: essential_bus, diode: steering_diode}");
+            owner.Reading.WrongShape(item, item.Span, Invariant($"input {index + 1} of {owner.Owner}"), "{bus: essential_bus, diode: steering_diode}");
             return new LoadInput(MappingReader.NoName, Placeholder);
         }
 
         var place = mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Key.Span;
-        var reader = new MappingReader(owner.Reading, mapping, LoadKeys.Input, $"input {index + 1} of {owner.Owner}", place);
+        var reader = new MappingReader(owner.Reading, mapping, LoadKeys.Input, Invariant($"input {index + 1} of {owner.Owner}"), place);
         var bus = reader.RequiredText("bus");
         return new LoadInput(bus, diodes.Of(load, reader).Diode ?? Placeholder);
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Endurance.Yaml.Documents;
 using Endurance.Yaml.Keys;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Binding;
 
@@ -23,7 +24,7 @@ internal static class MappingList
                 owner.Error("missing-value", key, $"`{key}` has no value", form);
                 return [];
             case SequenceNode list:
-                return [.. list.Items.Select((node, index) => Item(owner, node, key, section, $"{item} {index + 1}")).OfType<MappingReader>()];
+                return [.. list.Items.Select((node, index) => Item(owner, node, key, section, Invariant($"{item} {index + 1}"))).OfType<MappingReader>()];
             case var other:
                 owner.Reading.WrongShape(other, owner.PlaceOf(key), $"`{key}`", form);
                 return [];

@@ -4,6 +4,7 @@ using Endurance.Scenarios;
 using Endurance.Yaml.Diagnostics;
 using Endurance.Yaml.Documents;
 using Endurance.Yaml.Keys;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Binding;
 
@@ -31,12 +32,12 @@ internal sealed class RequirementBinder(LoadGroups groups)
     {
         if (item is not MappingNode mapping)
         {
-            top.Reading.WrongShape(item, item.Span, $"requirement {index + 1}", Form);
+            top.Reading.WrongShape(item, item.Span, Invariant($"requirement {index + 1}"), Form);
             return new Requirement { Loads = [MappingReader.NoName], Endure = Duration.Zero };
         }
 
         var place = mapping.Entries.IsEmpty ? mapping.Span : mapping.Entries[0].Key.Span;
-        var reader = new MappingReader(top.Reading, mapping, ScenarioKeys.Requirement, $"requirement {index + 1}", place);
+        var reader = new MappingReader(top.Reading, mapping, ScenarioKeys.Requirement, Invariant($"requirement {index + 1}"), place);
         if (reader.Has("loads") && reader.Has("bus"))
             reader.Error("conflicting-keys", "bus", $"{reader.Owner} has both `loads` and `bus`", "one of the two; write a second requirement for the other");
         if (!reader.Has("loads") && !reader.Has("bus"))

@@ -3,6 +3,7 @@ using Endurance.Findings;
 using Endurance.Scenarios;
 using Endurance.Yaml.Diagnostics;
 using Endurance.Yaml.Documents;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Binding;
 
@@ -21,7 +22,7 @@ internal static class RuleReports
                 continue;
             var severity = finding.Severity == Severity.Error ? Severity.Error : Severity.Warning;
             var message = string.Equals(finding.Code, "duplicate-name", StringComparison.Ordinal)
-                ? $"{finding.Message} on line {PlaceOf(document, finding.Value).Line}"
+                ? Invariant($"{finding.Message} on line {PlaceOf(document, finding.Value).Line}")
                 : finding.Message;
             diagnostics.Add(severity, finding.Code, place, Quoted.Printable(message), expected, nearest);
         }

@@ -5,6 +5,7 @@ using Endurance.Quantities;
 using Endurance.Yaml.Diagnostics;
 using Endurance.Yaml.Keys;
 using Endurance.Yaml.Units;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Binding;
 
@@ -52,10 +53,10 @@ internal static class WireBinder
         if (Gauge(reader) is not { } gauge || length is null)
             return null;
         if (!reader.Has("temperature"))
-            reader.Reading.Assume(part, $"{word} conductor at ambient, {conductor.Celsius:0.##} degC");
+            reader.Reading.Assume(part, Invariant($"{word} conductor at ambient, {conductor.Celsius:0.##} degC"));
         var perMetre = WireTable.OhmsPerMetreAt20(gauge)!.Value;
         var wire = Wire.OfGauge(gauge, Length.FromMetres(length.Value), perMetre, conductor);
-        reader.Reading.Assume(part, $"{word} of {gauge}: {perMetre * 304.8:0.00##} ohm per 1000 ft at 20 degC, {wire.Resistance.Milliohms:G4} mohm in all", Origin.Library, WireTable.Source);
+        reader.Reading.Assume(part, Invariant($"{word} of {gauge}: {perMetre * 304.8:0.00##} ohm per 1000 ft at 20 degC, {wire.Resistance.Milliohms:G4} mohm in all"), Origin.Library, WireTable.Source);
         return wire;
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Endurance.Findings;
 using Endurance.Yaml.Documents;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Diagnostics;
 
@@ -63,7 +64,7 @@ internal sealed class DiagnosticList(string file)
             File = kept[^1].File,
             Line = kept[^1].Line,
             Column = kept[^1].Column,
-            Message = $"{ordered.Length - Most} more are not shown",
+            Message = Invariant($"{ordered.Length - Most} more are not shown"),
         };
         return kept.Add(last);
     }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Endurance.Yaml.Diagnostics;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Documents;
 
@@ -141,7 +142,7 @@ internal sealed class DocumentParser
             else if (first.TryAdd(name.Value, name.Span))
                 entries.Add(new MappingEntry(name, value));
             else
-                _diagnostics.Error("duplicate-key", name.Span, $"{Quoted.Of(name.Value)} is written twice; the first is on line {first[name.Value].Line}, column {first[name.Value].Column}", "each key once");
+                _diagnostics.Error("duplicate-key", name.Span, Invariant($"{Quoted.Of(name.Value)} is written twice; the first is on line {first[name.Value].Line}, column {first[name.Value].Column}"), "each key once");
         }
 
         Close(opens);

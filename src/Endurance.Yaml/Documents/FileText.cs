@@ -1,5 +1,6 @@
 using System.Text;
 using Endurance.Yaml.Diagnostics;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Documents;
 
@@ -77,7 +78,7 @@ internal static class FileText
     }
 
     private static void TooLarge(DiagnosticList diagnostics, int mebibytes) =>
-        diagnostics.Error("file-too-large", SourceSpan.Nowhere, $"the file is larger than {mebibytes} MiB", $"a file of at most {mebibytes} MiB");
+        diagnostics.Error("file-too-large", SourceSpan.Nowhere, Invariant($"the file is larger than {mebibytes} MiB"), Invariant($"a file of at most {mebibytes} MiB"));
 
     /// <summary><see langword="null"/> for a named pipe that nobody writes into: opening one waits for a writer, for ever if need be.</summary>
     private static FileStream? Open(string path)

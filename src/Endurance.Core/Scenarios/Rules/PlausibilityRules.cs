@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Endurance.Components;
 using Endurance.Quantities;
+using static System.FormattableString;
 
 namespace Endurance.Scenarios.Rules;
 
@@ -33,8 +34,8 @@ internal static class PlausibilityRules
         if (battery.PeukertExponent > HighestUsualExponent)
         {
             yield return RuleFinding.Warning(
-                "exponent-high", $"batteries.{battery.Name}.peukert", $"{battery.PeukertExponent:0.###}",
-                $"a Peukert exponent of {battery.PeukertExponent:0.###} is unusually high", "1.0 to 1.6; lead-acid mostly 1.1 to 1.3");
+                "exponent-high", $"batteries.{battery.Name}.peukert", Invariant($"{battery.PeukertExponent:0.###}"),
+                Invariant($"a Peukert exponent of {battery.PeukertExponent:0.###} is unusually high"), "1.0 to 1.6; lead-acid mostly 1.1 to 1.3");
         }
 
         var full = Voltage.FromVolts(battery.Emf.Y[^1]);
@@ -47,9 +48,9 @@ internal static class PlausibilityRules
         {
             var usual = LowestUsualOhmAmpereHours * Scale(scenario.System) / battery.RatedCapacity.AmpereHours;
             yield return RuleFinding.Warning(
-                "resistance-low", $"batteries.{battery.Name}.resistance", $"{lowest * 1000:G4} mohm",
-                $"{lowest * 1000:G4} mohm is very low for {battery.RatedCapacity.AmpereHours:G4} Ah: it looks like a 1 kHz reading, which is about half the DC resistance",
-                $"the DC resistance, hardly below {usual * 1000:G2} mohm (common practice, no source)");
+                "resistance-low", $"batteries.{battery.Name}.resistance", Invariant($"{lowest * 1000:G4} mohm"),
+                Invariant($"{lowest * 1000:G4} mohm is very low for {battery.RatedCapacity.AmpereHours:G4} Ah: it looks like a 1 kHz reading, which is about half the DC resistance"),
+                Invariant($"the DC resistance, hardly below {usual * 1000:G2} mohm (common practice, no source)"));
         }
     }
 
@@ -58,9 +59,9 @@ internal static class PlausibilityRules
         if (load.Minimum is { } minimum && load.Restart is { } restart && restart < minimum)
         {
             yield return RuleFinding.Error(
-                "restart-below-minimum", $"loads.{load.Name}.restart", $"{restart.Volts:0.###} V",
-                $"`{load.Name}` would restart at {restart.Volts:0.###} V, below its minimum of {minimum.Volts:0.###} V",
-                $"a voltage of {minimum.Volts:0.###} V or more");
+                "restart-below-minimum", $"loads.{load.Name}.restart", Invariant($"{restart.Volts:0.###} V"),
+                Invariant($"`{load.Name}` would restart at {restart.Volts:0.###} V, below its minimum of {minimum.Volts:0.###} V"),
+                Invariant($"a voltage of {minimum.Volts:0.###} V or more"));
         }
 
         if (load.Minimum is null && load.Restart is not null)
@@ -84,12 +85,12 @@ internal static class PlausibilityRules
     private static bool IsOutOfReach(SystemVoltage system, Voltage value) => value.Volts > 15 * Scale(system);
 
     private static RuleFinding Mismatch(Scenario scenario, string path, Voltage value, string what, string name, double least, double most) => RuleFinding.Warning(
-        "voltage-mismatch", path, $"{value.Volts:0.###} V",
-        $"{what} `{name}`, {value.Volts:0.###} V, does not fit a {Nominal(scenario.System)} system",
-        $"{least * Scale(scenario.System):0.#} V to {most * Scale(scenario.System):0.#} V");
+        "voltage-mismatch", path, Invariant($"{value.Volts:0.###} V"),
+        Invariant($"{what} `{name}`, {value.Volts:0.###} V, does not fit a {Nominal(scenario.System)} system"),
+        Invariant($"{least * Scale(scenario.System):0.#} V to {most * Scale(scenario.System):0.#} V"));
 
     private static RuleFinding OutOfReach(Scenario scenario, string path, Voltage value, string what, string name) => RuleFinding.Warning(
-        "voltage-mismatch", path, $"{value.Volts:0.###} V",
-        $"{what} `{name}`, {value.Volts:0.###} V, is hardly ever reached in a {Nominal(scenario.System)} system",
-        $"at most {15 * Scale(scenario.System):0} V");
+        "voltage-mismatch", path, Invariant($"{value.Volts:0.###} V"),
+        Invariant($"{what} `{name}`, {value.Volts:0.###} V, is hardly ever reached in a {Nominal(scenario.System)} system"),
+        Invariant($"at most {15 * Scale(scenario.System):0} V"));
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using static System.FormattableString;
 
 namespace Endurance.Scenarios.Rules;
 
@@ -42,7 +43,7 @@ internal static class ReferenceRules
         if (known.IsEmpty)
             return $"the name of {article} {kind}, but the scenario has none";
         var listed = string.Join(", ", known.Take(most));
-        var rest = known.Length > most ? $" and {known.Length - most} more" : "";
+        var rest = known.Length > most ? Invariant($" and {known.Length - most} more") : "";
         return $"the name of {article} {kind}: {listed}{rest}";
     }
 
@@ -58,7 +59,7 @@ internal static class ReferenceRules
         .. scenario.Chargers.Select(part => ($"chargers.{part.Name}.to", part.To)),
         .. scenario.Warnings.Select(part => ($"low_voltage_warnings.{part.Name}.senses", part.Senses)),
         .. scenario.Loads.Where(part => part.Inputs.IsEmpty).Select(part => ($"loads.{part.Name}.bus", part.Bus)),
-        .. scenario.Loads.SelectMany(part => part.Inputs.Select((input, index) => ($"loads.{part.Name}.inputs.{index}.bus", input.Bus))),
+        .. scenario.Loads.SelectMany(part => part.Inputs.Select((input, index) => (Invariant($"loads.{part.Name}.inputs.{index}.bus"), input.Bus))),
     ];
 
     private static IEnumerable<(string Path, string Ground)> GroundReferences(Scenario scenario) =>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using static System.FormattableString;
 
 namespace Endurance.Scenarios.Rules;
 
@@ -11,7 +12,7 @@ internal static class RequirementRules
         ImmutableArray<string> loads = [.. scenario.Loads.Select(load => load.Name)];
         foreach (var (requirement, index) in scenario.Requirements.Select((requirement, index) => (requirement, index)))
         {
-            var path = $"requirements.{index}";
+            var path = Invariant($"requirements.{index}");
             if (requirement.Case is { } name && !cases.Contains(name, StringComparer.Ordinal))
                 yield return ReferenceRules.Unknown($"{path}.case", name, "failure case", cases);
             foreach (var load in requirement.Loads.Where(load => !loads.Contains(load, StringComparer.Ordinal)))
@@ -23,8 +24,8 @@ internal static class RequirementRules
             if (requirement.Endure > scenario.Horizon)
             {
                 yield return RuleFinding.Error(
-                    "endure-beyond-horizon", $"{path}.endure", $"{requirement.Endure.Minutes:0.###} min",
-                    $"the requirement of {requirement.Endure.Minutes:0.###} min lies beyond the horizon of {scenario.Horizon.Minutes:0.###} min",
+                    "endure-beyond-horizon", $"{path}.endure", Invariant($"{requirement.Endure.Minutes:0.###} min"),
+                    Invariant($"the requirement of {requirement.Endure.Minutes:0.###} min lies beyond the horizon of {scenario.Horizon.Minutes:0.###} min"),
                     "a shorter time, or a longer `horizon`");
             }
         }

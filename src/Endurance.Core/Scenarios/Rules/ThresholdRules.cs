@@ -1,5 +1,6 @@
 using Endurance.Components;
 using Endurance.Quantities;
+using static System.FormattableString;
 
 namespace Endurance.Scenarios.Rules;
 
@@ -36,9 +37,9 @@ internal static class ThresholdRules
         if (alternator.LimitIdle is { } idle && idle > alternator.Rated)
         {
             yield return RuleFinding.Warning(
-                "idle-above-rated", $"alternators.{alternator.Name}.limit_idle", $"{idle.Amperes:0.###} A",
-                $"`{alternator.Name}` would give {idle.Amperes:0.###} A at idle, more than its {alternator.Rated.Amperes:0.###} A at cruise",
-                $"at most {alternator.Rated.Amperes:0.###} A");
+                "idle-above-rated", $"alternators.{alternator.Name}.limit_idle", Invariant($"{idle.Amperes:0.###} A"),
+                Invariant($"`{alternator.Name}` would give {idle.Amperes:0.###} A at idle, more than its {alternator.Rated.Amperes:0.###} A at cruise"),
+                Invariant($"at most {alternator.Rated.Amperes:0.###} A"));
         }
 
         if (alternator is { LimitIdle: not null, DrivenBy: null })
@@ -49,5 +50,5 @@ internal static class ThresholdRules
         }
     }
 
-    private static string Text(Voltage volts) => $"{volts.Volts:0.###} V";
+    private static string Text(Voltage volts) => Invariant($"{volts.Volts:0.###} V");
 }

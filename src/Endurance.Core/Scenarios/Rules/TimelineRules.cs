@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using static System.FormattableString;
 
 namespace Endurance.Scenarios.Rules;
 
@@ -16,7 +17,7 @@ internal static class TimelineRules
                 yield return fault;
             foreach (var (step, index) in failure.Timeline.Select((step, index) => (step, index)))
             {
-                var path = $"failure_cases.{failure.Name}.timeline.{index}";
+                var path = Invariant($"failure_cases.{failure.Name}.timeline.{index}");
                 if (TriggerFault(scenario, step.Trigger, path) is { } fault)
                     yield return fault;
                 foreach (var action in step.Actions)
@@ -42,8 +43,8 @@ internal static class TimelineRules
         WhenWarned warned when !scenario.Warnings.Any(warning => string.Equals(warning.Name, warned.Warning, StringComparison.Ordinal)) =>
             ReferenceRules.Unknown($"{path}.when.warning", warned.Warning, "low-voltage warning", [.. scenario.Warnings.Select(warning => warning.Name)]),
         AtTime at when at.Time > scenario.Horizon => RuleFinding.Warning(
-            "step-beyond-horizon", $"{path}.at", $"{at.Time.Minutes:0.###} min",
-            $"the step at {at.Time.Minutes:0.###} min comes after the horizon of {scenario.Horizon.Minutes:0.###} min and is never taken",
+            "step-beyond-horizon", $"{path}.at", Invariant($"{at.Time.Minutes:0.###} min"),
+            Invariant($"the step at {at.Time.Minutes:0.###} min comes after the horizon of {scenario.Horizon.Minutes:0.###} min and is never taken"),
             "an earlier time, or a longer `horizon`"),
         _ => null,
     };

@@ -138,5 +138,5 @@ public static class DischargeSearch
 
     private static ImmutableArray<Finding> ShortOnes(int count) => count == 0
         ? []
-        : [new Finding("short-loads-left-out", Severity.Information, "log", count.ToString(CultureInfo.InvariantCulture), $"{count} shorter than {Shortest.Minutes:0} min: switched loads rather than discharges; left out.")];
+        : [new Finding("short-loads-left-out", Severity.Information, "log", count.ToString(CultureInfo.InvariantCulture), FormattableString.Invariant($"{count} shorter than {Shortest.Minutes:0} min: switched loads rather than discharges; left out."))];
 }

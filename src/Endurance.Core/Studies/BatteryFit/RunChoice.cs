@@ -19,7 +19,7 @@ internal sealed record RunChoice(ImmutableArray<DischargeRun> Fitted, ImmutableA
             return (null, "the log holds no discharge: no span of at least 5 min in which the current stays up while the voltage falls");
         var strangers = options.Runs.Where(number => number < 1 || number > runs.Length).ToList();
         if (strangers.Count > 0)
-            return (null, $"there is no run {strangers[0]}; the log has {(runs.Length == 1 ? "run 1 alone" : $"runs 1 to {runs.Length}")}");
+            return (null, FormattableString.Invariant($"there is no run {strangers[0]}; the log has {(runs.Length == 1 ? "run 1 alone" : $"runs 1 to {runs.Length}")}"));
         var chosen = options.Runs.IsEmpty ? runs : [.. runs.Where(run => options.Runs.Contains(run.Number))];
         return options.EndVoltages.IsEmpty ? LastReached(chosen, isTyped: !options.Runs.IsEmpty) : To(chosen, options);
     }
@@ -33,7 +33,7 @@ internal sealed record RunChoice(ImmutableArray<DischargeRun> Fitted, ImmutableA
         if (chosen.All(run => run.TimeTo(ends[^1]) is not null))
             return (null, $"every run starts below {Text(ends[^1])} already; choose a lower end voltage");
         var deepest = chosen.Where(run => run.TimeTo(ends[^1]) is null).MinBy(run => run.LowestVoltage.Volts)!;
-        return (null, $"no run goes down to {Text(ends[^1])}: run {deepest.Number} comes nearest, with {Text(deepest.LowestVoltage)}; choose a higher end voltage, or leave it out and the last voltage reached counts");
+        return (null, FormattableString.Invariant($"no run goes down to {Text(ends[^1])}: run {deepest.Number} comes nearest, with {Text(deepest.LowestVoltage)}; choose a higher end voltage, or leave it out and the last voltage reached counts"));
     }
 
     private static (RunChoice? Choice, string? Refusal) LastReached(ImmutableArray<DischargeRun> chosen, bool isTyped)

@@ -58,5 +58,5 @@ internal sealed class CapacityModels
         let met = (pair.First.Verdict == Verdict.Pass) == isKinetic ? "kinetic" : "peukert"
         select new Finding("capacity-models-disagree", Severity.Caution, pair.First.LimitedBy ?? pair.Second.LimitedBy ?? scenario.Title,
             FormattableString.Invariant($"{pair.First.Requirement.Endure.Minutes:G6} min"),
-            $"The {pair.First.Requirement.Endure.Minutes:G6} min required are met by the {met} capacity model only. Treat them as not met, or find out by a timed discharge.");
+            FormattableString.Invariant($"The {pair.First.Requirement.Endure.Minutes:G6} min required are met by the {met} capacity model only. Treat them as not met, or find out by a timed discharge."));
 }

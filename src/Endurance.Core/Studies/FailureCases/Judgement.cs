@@ -122,7 +122,7 @@ internal static class Judgement
     {
         var minutes = FormattableString.Invariant($"{left.Minutes:F1} min");
         var message = load.WasConnected
-            ? $"{load.Name} is shed at {minutes}, before the {requirement.Endure.Minutes:G6} min required of it, and leaves the requirement then."
+            ? FormattableString.Invariant($"{load.Name} is shed at {minutes}, before the {requirement.Endure.Minutes:G6} min required of it, and leaves the requirement then.")
             : $"{load.Name} is never connected in this case, so the requirement says nothing about it.";
         return new Finding("required-load-shed", Severity.Caution, load.Name, minutes, message);
     }

@@ -22,7 +22,7 @@ internal static class CasePoints
             var readings = setup.Measure();
             yield return PointMaker.Make(
                 TestGroup.Transfer,
-                $"{failureCase.Name}, step {i + 1}",
+                FormattableString.Invariant($"{failureCase.Name}, step {i + 1}"),
                 [failureCase.Name, .. actions.Select(action => action.Target)],
                 setup,
                 readings.Everything(),

@@ -74,7 +74,7 @@ internal static class SourcePoints
     public static TestPoint Warns(Scenario scenario, LowVoltageWarning warning)
     {
         var setup = TestSetup.EngineStopped(scenario).WithBatteries().WithFeeds().WithLoads()
-            .Say($"Adjustable bench supply on {warning.Senses}, lowered slowly from {Tolerances.SupplyVolts(scenario) + 1:0.0} V.");
+            .Say(FormattableString.Invariant($"Adjustable bench supply on {warning.Senses}, lowered slowly from {Tolerances.SupplyVolts(scenario) + 1:0.0} V."));
         return PointMaker.Make(
             TestGroup.Warning,
             $"{warning.Name} comes on when {warning.Senses} falls",

@@ -52,10 +52,10 @@ internal sealed class AmpMinuteDifference(AmpMinutes form, ImmutableArray<Batter
     {
         var watts = fed.Where(load => load.Demand is ConstantPower).Select(load => load.Name).ToList();
         if (watts.Count > 0)
-            yield return $"The form takes all amperes at {nominal.Volts:0} V. On a battery the bus is lower, and constant power draws more: {string.Join(", ", watts)}.";
+            yield return FormattableString.Invariant($"The form takes all amperes at {nominal.Volts:0} V. On a battery the bus is lower, and constant power draws more: {string.Join(", ", watts)}.");
         var ohms = fed.Where(load => load.Demand is ConstantResistance).Select(load => load.Name).ToList();
         if (ohms.Count > 0)
-            yield return $"Resistive loads draw less on a battery than at {nominal.Volts:0} V: {string.Join(", ", ohms)}.";
+            yield return FormattableString.Invariant($"Resistive loads draw less on a battery than at {nominal.Volts:0} V: {string.Join(", ", ohms)}.");
     }
 
     private static IEnumerable<string> Ends(Landing? landing, CaseResult result)

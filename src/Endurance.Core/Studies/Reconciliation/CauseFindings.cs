@@ -68,7 +68,7 @@ internal static class CauseFindings
         {
             1 => $"{named} reads",
             <= MostPointsNamed => $"{named} read",
-            _ => $"{named} and {points.Count - MostPointsNamed} more read",
+            _ => FormattableString.Invariant($"{named} and {points.Count - MostPointsNamed} more read"),
         };
     }
 

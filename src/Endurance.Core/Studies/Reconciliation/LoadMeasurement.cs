@@ -84,7 +84,7 @@ internal static class LoadMeasurement
         Severity.Caution,
         load.Name,
         FormattableString.Invariant($"{amperes.Measured:0.##} A"),
-        $"Its current was measured at T{amperes.Point.Number} and not the volts there; a draw in watts or ohms cannot be had without them, so it stays as the scenario has it. Measure {load.Bus} at that point too.");
+        FormattableString.Invariant($"Its current was measured at T{amperes.Point.Number} and not the volts there; a draw in watts or ohms cannot be had without them, so it stays as the scenario has it. Measure {load.Bus} at that point too."));
 
     private static double Rounded(double value) => Math.Max(Math.Round(value, Decimals), Math.Pow(10, -Decimals));
 

@@ -3,6 +3,7 @@ using Endurance.Components;
 using Endurance.Library;
 using Endurance.Quantities;
 using Endurance.Yaml.Keys;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Binding;
 
@@ -20,7 +21,7 @@ internal static class BatteryExtras
             return null;
         if (cells % 1 == 0)
             return (int)cells;
-        reader.Error("not-a-whole-number", "cells", $"{reader.Owner} has {cells:0.###} cells", "a whole number, such as 6");
+        reader.Error("not-a-whole-number", "cells", Invariant($"{reader.Owner} has {cells:0.###} cells"), "a whole number, such as 6");
         return null;
     }
 
@@ -30,7 +31,7 @@ internal static class BatteryExtras
             return part.Reader.Quantity("charge_acceptance");
         if (part.Values?.ChargeAcceptancePerHour is { } library)
         {
-            part.Library($"charge current at most {library.Value:0.##} /h times the charge missing", library.Source);
+            part.Library(Invariant($"charge current at most {library.Value:0.##} /h times the charge missing"), library.Source);
             return library.Value;
         }
 
@@ -68,7 +69,7 @@ internal static class BatteryExtras
         if (reader.Has("recloses_above") && !reader.Has("opens_below") && !reader.Has("opens_above"))
             reader.Error("never-open", "recloses_above", $"{reader.Owner} recloses but never opens", "opens_below: 10.0 V or opens_above: 60 A beside it");
         if (protection is { RecloseAbove: { } closes, OpensBelow: { } opens } && closes <= opens)
-            reader.Error("recloses-below-opening", "recloses_above", $"{reader.Owner} would reclose at {closes.Volts:0.###} V and open again below {opens.Volts:0.###} V", $"a voltage above {opens.Volts:0.###} V");
+            reader.Error("recloses-below-opening", "recloses_above", Invariant($"{reader.Owner} would reclose at {closes.Volts:0.###} V and open again below {opens.Volts:0.###} V"), Invariant($"a voltage above {opens.Volts:0.###} V"));
         return protection;
     }
 }

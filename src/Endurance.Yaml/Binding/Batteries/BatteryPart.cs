@@ -3,6 +3,7 @@ using Endurance.Library;
 using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Yaml.Diagnostics;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Binding;
 
@@ -19,7 +20,7 @@ internal sealed class BatteryPart
         Twelves = system == SystemVoltage.Volts28 ? 2 : 1;
         Values = ValuesOf(reader);
         if (!reader.Has("temperature"))
-            reader.Reading.Assume(name, $"battery temperature as ambient, {ambient.Celsius:0.##} degC");
+            reader.Reading.Assume(name, Invariant($"battery temperature as ambient, {ambient.Celsius:0.##} degC"));
         Temperature = reader.Temperature("temperature") ?? ambient;
     }
 
@@ -51,7 +52,7 @@ internal sealed class BatteryPart
             return 1;
         }
 
-        Library($"{what} {library.Value * 100:0.#} %", library.Source);
+        Library(Invariant($"{what} {library.Value * 100:0.#} %"), library.Source);
         return library.Value;
     }
 

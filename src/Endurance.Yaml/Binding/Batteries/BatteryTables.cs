@@ -3,6 +3,7 @@ using Endurance.Library;
 using Endurance.Numerics;
 using Endurance.Yaml.Documents;
 using Endurance.Yaml.Keys;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Binding;
 
@@ -25,8 +26,8 @@ internal static class BatteryTables
         }
 
         var table = ChemistryDefaults.Emf(values, part.Twelves, life.ReferenceCurrent, settled);
-        part.Library($"EMF over charge {Words(table, volts => $"{volts:0.##} V")}", values.Emf.Source);
-        part.Library($"EMF at 0 %: {values.EndVoltsPerCell.Value:0.##} V a cell plus the drop of the rated current", values.EndVoltsPerCell.Source);
+        part.Library($"EMF over charge {Words(table, volts => Invariant($"{volts:0.##} V"))}", values.Emf.Source);
+        part.Library(Invariant($"EMF at 0 %: {values.EndVoltsPerCell.Value:0.##} V a cell plus the drop of the rated current"), values.EndVoltsPerCell.Source);
         return table;
     }
 
@@ -44,12 +45,12 @@ internal static class BatteryTables
 
         var table = ChemistryDefaults.Resistance(values, part.Twelves, life.Capacity, health: 1);
         var aged = reader.Has("resistance_factor") || !reader.Has("health") ? "" : ", divided by its health";
-        part.Library($"resistance when new, at 25 degC, over charge {Words(table, ohms => $"{ohms * 1000:0.##} mohm")}{aged}", values.MilliohmAmpereHours.Source);
+        part.Library($"resistance when new, at 25 degC, over charge {Words(table, ohms => Invariant($"{ohms * 1000:0.##} mohm"))}{aged}", values.MilliohmAmpereHours.Source);
         return table;
     }
 
     private static string Words(PiecewiseLinear table, Func<double, string> value) =>
-        string.Join(", ", table.X.Zip(table.Y, (x, y) => $"{x * 100:0.#} %: {value(y)}"));
+        string.Join(", ", table.X.Zip(table.Y, (x, y) => Invariant($"{x * 100:0.#} %: {value(y)}")));
 
     private static PiecewiseLinear? Emf(MappingReader reader)
     {

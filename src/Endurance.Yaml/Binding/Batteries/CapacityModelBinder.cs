@@ -1,6 +1,7 @@
 using Endurance.Components;
 using Endurance.Quantities;
 using Endurance.Yaml.Keys;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Binding;
 
@@ -21,8 +22,8 @@ internal static class CapacityModelBinder
         }
 
         part.Derived(
-            $"two wells fitted to the lifetimes at the 20-, 5- and 1-hour currents: {wells.Available * 100:0.#} % available, {wells.RatePerHour:0.###} /h, "
-            + $"{wells.Capacity.AmpereHours:0.##} Ah in all, {wells.Capacity / battery.RatedCapacity * 100:0.#} % of the rating");
+            Invariant($"two wells fitted to the lifetimes at the 20-, 5- and 1-hour currents: {wells.Available * 100:0.#} % available, {wells.RatePerHour:0.###} /h, ")
+            + Invariant($"{wells.Capacity.AmpereHours:0.##} Ah in all, {wells.Capacity / battery.RatedCapacity * 100:0.#} % of the rating"));
         return battery;
     }
 

@@ -5,6 +5,7 @@ using Endurance.Numerics;
 using Endurance.Quantities;
 using Endurance.Yaml.Documents;
 using Endurance.Yaml.Keys;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Binding;
 
@@ -50,7 +51,7 @@ internal static class DischargePointBinder
         var curve = LifetimeCurve.Through([.. points.Select(entry => entry.Point)], emf, ohms);
         if (!IsUsable(curve, part))
             return lowest;
-        part.Derived($"lifetime over current through the data sheet's points, good for {curve.Lowest.Amperes:0.###} A to {curve.Highest.Amperes:0.###} A");
+        part.Derived(Invariant($"lifetime over current through the data sheet's points, good for {curve.Lowest.Amperes:0.###} A to {curve.Highest.Amperes:0.###} A"));
         var ratings = Ratings([.. points.Select(entry => entry.Point)], curve);
         foreach (var ((_, place), rating) in points.Zip(ratings))
         {
@@ -59,7 +60,7 @@ internal static class DischargePointBinder
             {
                 part.Reader.Reading.Diagnostics.Add(
                     Severity.Warning, "point-leaves-charge", place,
-                    $"at the end of this point {part.Reader.Owner} would still hold {left * 100:0} % of its charge by its EMF and resistance",
+                    Invariant($"at the end of this point {part.Reader.Owner} would still hold {left * 100:0} % of its charge by its EMF and resistance"),
                     "an end voltage, an EMF and a resistance that fit together");
             }
         }
@@ -76,7 +77,7 @@ internal static class DischargePointBinder
                 continue;
             part.Reader.Reading.Diagnostics.Error(
                 "point-out-of-reach", place,
-                $"a full {part.Name} stands at {full:0.##} V at this load, not above the {point.EndVoltage.Volts:0.##} V at which the point ends",
+                Invariant($"a full {part.Name} stands at {full:0.##} V at this load, not above the {point.EndVoltage.Volts:0.##} V at which the point ends"),
                 "an end voltage below that, a larger EMF or a smaller resistance");
         }
 
@@ -101,9 +102,9 @@ internal static class DischargePointBinder
         for (var i = 1; i < curve.Points.Length; i++)
         {
             var exponent = curve.ExponentOf(i);
-            var span = $"between {curve.Points[i - 1].Current.Amperes:0.###} A and {curve.Points[i].Current.Amperes:0.###} A the discharge points of {part.Reader.Owner} have an exponent of {exponent:0.###}";
+            var span = Invariant($"between {curve.Points[i - 1].Current.Amperes:0.###} A and {curve.Points[i].Current.Amperes:0.###} A the discharge points of {part.Reader.Owner} have an exponent of {exponent:0.###}");
             if (exponent is < LeastExponent or > MostExponent)
-                part.Reader.Error("span-exponent", "discharge_points", span, $"{LeastExponent} to {MostExponent}; lead-acid mostly 1.1 to 1.4");
+                part.Reader.Error("span-exponent", "discharge_points", span, Invariant($"{LeastExponent} to {MostExponent}; lead-acid mostly 1.1 to 1.4"));
             else if (exponent < 1)
                 part.Warn("span-exponent-below-one", "discharge_points", $"{span}, below 1, which is used", "1 or more: a faster discharge gives less");
         }

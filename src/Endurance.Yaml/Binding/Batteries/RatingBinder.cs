@@ -3,6 +3,7 @@ using Endurance.Components;
 using Endurance.Numerics;
 using Endurance.Quantities;
 using Endurance.Yaml.Keys;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Binding;
 
@@ -114,8 +115,8 @@ internal sealed class RatingBinder
         double Minutes(double hours) => Law(new BatteryLife(capacity, Duration.FromHours(hours), exponent)).LifetimeAt(Current.FromAmperes(amperes)).Minutes;
         reader.Error(
             "capacity-without-rate", "capacity",
-            $"the capacity of {reader.Owner} has no `rate`: with an exponent of {exponent:0.###} its {capacity.AmpereHours:0.##} Ah carry the essential loads, "
-            + $"{amperes:0.##} A at {part.NominalVoltage.Volts:0} V, for {Minutes(1):0.0} min as a 1 h rating and for {Minutes(20):0.0} min as a 20 h rating",
+            Invariant($"the capacity of {reader.Owner} has no `rate`: with an exponent of {exponent:0.###} its {capacity.AmpereHours:0.##} Ah carry the essential loads, ")
+            + Invariant($"{amperes:0.##} A at {part.NominalVoltage.Volts:0} V, for {Minutes(1):0.0} min as a 1 h rating and for {Minutes(20):0.0} min as a 20 h rating"),
             expected);
     }
 
@@ -163,7 +164,7 @@ internal sealed class RatingBinder
             return exponent;
         reader.Error(
             "exponent-below-one", key,
-            $"the ratings of {reader.Owner} give an exponent of {exponent:0.###}, below 1: the faster discharge would give more ampere-hours",
+            Invariant($"the ratings of {reader.Owner} give an exponent of {exponent:0.###}, below 1: the faster discharge would give more ampere-hours"),
             "a capacity that is smaller at the faster rate");
         return null;
     }
@@ -175,20 +176,20 @@ internal sealed class RatingBinder
         {
             var typed = typedExponent ?? BatteryLife.Placeholder.Exponent;
             if (derived is { } other && Math.Abs(other - typed) > NoticeableDifference)
-                part.Warn("exponent-differs", "peukert", $"the exponent {typed:0.###} of {reader.Owner} is used, but its ratings give {other:0.###}", "`peukert` left out, or ratings that agree with it");
+                part.Warn("exponent-differs", "peukert", Invariant($"the exponent {typed:0.###} of {reader.Owner} is used, but its ratings give {other:0.###}"), "`peukert` left out, or ratings that agree with it");
             return typed;
         }
 
         if (derived is { } exponent)
         {
             var which = rows.Length > 2 ? "the slowest and the fastest of its ratings" : "its two ratings";
-            part.Derived($"Peukert exponent {exponent:0.0000} from {which}, good for {range.Lowest.Amperes:0.###} A to {range.Highest.Amperes:0.###} A");
+            part.Derived(Invariant($"Peukert exponent {exponent:0.0000} from {which}, good for {range.Lowest.Amperes:0.###} A to {range.Highest.Amperes:0.###} A"));
             return exponent;
         }
 
         if (part.Values?.PeukertExponent is { } library && !isFaulty)
         {
-            part.Library($"Peukert exponent {library.Value:0.###}", library.Source);
+            part.Library(Invariant($"Peukert exponent {library.Value:0.###}"), library.Source);
             return library.Value;
         }
 
@@ -197,5 +198,5 @@ internal sealed class RatingBinder
         return BatteryLife.Placeholder.Exponent;
     }
 
-    private static string Words(Rating rating) => $"{rating.Current.Amperes:0.###} A last {rating.Lasts.Minutes:0.##} min";
+    private static string Words(Rating rating) => Invariant($"{rating.Current.Amperes:0.###} A last {rating.Lasts.Minutes:0.##} min");
 }

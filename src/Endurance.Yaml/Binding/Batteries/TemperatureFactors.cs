@@ -1,5 +1,6 @@
 using Endurance.Library;
 using Endurance.Numerics;
+using static System.FormattableString;
 
 namespace Endurance.Yaml.Binding;
 
@@ -8,11 +9,11 @@ internal static class TemperatureFactors
 {
     public static double Capacity(BatteryPart part) => Of(
         part, "capacity_factor", "capacity", part.Values?.CapacityOverTemperature,
-        factor => $"{factor * 100:0.#} % of the capacity", "capacity not changed by temperature: capacity factor 100 %");
+        factor => Invariant($"{factor * 100:0.#} % of the capacity"), "capacity not changed by temperature: capacity factor 100 %");
 
     public static double Resistance(BatteryPart part) => Of(
         part, "resistance_factor", "resistance", part.Values?.ResistanceOverTemperature,
-        factor => $"{factor:0.##} times the resistance", "resistance not changed by temperature or age: resistance factor 1");
+        factor => Invariant($"{factor:0.##} times the resistance"), "resistance not changed by temperature or age: resistance factor 1");
 
     private static double Of(BatteryPart part, string key, string what, Sourced<PiecewiseLinear>? library, Func<double, string> words, string unchanged)
     {
@@ -32,11 +33,11 @@ internal static class TemperatureFactors
         {
             part.Warn(
                 "temperature-outside-table", "temperature",
-                $"the {what} of {part.Reader.Owner} at {celsius:0.#} degC is not known: its chemistry's table ends at {Math.Clamp(celsius, least, most):0.#} degC, whose value is used",
-                $"{least:0.#} degC to {most:0.#} degC, or a `{key}` of your own");
+                Invariant($"the {what} of {part.Reader.Owner} at {celsius:0.#} degC is not known: its chemistry's table ends at {Math.Clamp(celsius, least, most):0.#} degC, whose value is used"),
+                Invariant($"{least:0.#} degC to {most:0.#} degC, or a `{key}` of your own"));
         }
 
-        part.Library($"{words(factor)} at {celsius:0.##} degC", library.Source);
+        part.Library(Invariant($"{words(factor)} at {celsius:0.##} degC"), library.Source);
         return factor;
     }
 }
