@@ -2,7 +2,7 @@ using Endurance.Quantities;
 
 namespace Endurance.Components;
 
-/// <summary>A relay whose coil draws current while it is commanded closed.</summary>
+/// <summary>A relay; its coil draws current while it holds the contacts out of their place of rest.</summary>
 public sealed record Contactor
 {
     public required bool IsClosed { get; init; }

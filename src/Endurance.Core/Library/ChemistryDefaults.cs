@@ -4,7 +4,7 @@ using Endurance.Quantities;
 
 namespace Endurance.Library;
 
-/// <summary>Library values fitted to one battery: its system voltage, capacity, temperature and health.</summary>
+/// <summary>Library values fitted to one new battery: its system voltage and capacity.</summary>
 public static class ChemistryDefaults
 {
     /// <summary>Cells in series.</summary>
@@ -12,9 +12,9 @@ public static class ChemistryDefaults
     /// <param name="batteries12">12 V batteries in series that make up the nominal voltage: 1 or 2.</param>
     public static int Cells(ChemistryValues values, int batteries12) => values.Cells.Value * batteries12;
 
-    /// <summary>Ohms over charge at 25 degC, for a battery of a health; library resistance is divided by health.</summary>
-    public static PiecewiseLinear Resistance(ChemistryValues values, int batteries12, Charge ratedCapacity, double health) =>
-        values.MilliohmAmpereHours.Value.Scaled(1e-3 * batteries12 / ratedCapacity.AmpereHours / health);
+    /// <summary>Ohms over charge at 25 degC.</summary>
+    public static PiecewiseLinear Resistance(ChemistryValues values, int batteries12, Charge ratedCapacity) =>
+        values.MilliohmAmpereHours.Value.Scaled(1e-3 * batteries12 / ratedCapacity.AmpereHours);
 
     /// <summary>Volts over charge; empty at the end voltage of the rating plus the drop of the rated current.</summary>
     public static PiecewiseLinear Emf(ChemistryValues values, int batteries12, Current rated, PiecewiseLinear newResistance)
@@ -23,10 +23,4 @@ public static class ChemistryDefaults
         var empty = (values.EndVoltsPerCell.Value * Cells(values, batteries12)) + (rated.Amperes * newResistance.At(0));
         return new PiecewiseLinear(table.X, [Math.Min(empty, table.Y[1]), .. table.Y[1..]]);
     }
-
-    public static double CapacityFactor(ChemistryValues values, Temperature temperature) =>
-        values.CapacityOverTemperature.Value.At(temperature.Celsius);
-
-    public static double ResistanceFactor(ChemistryValues values, Temperature temperature) =>
-        values.ResistanceOverTemperature.Value.At(temperature.Celsius);
 }

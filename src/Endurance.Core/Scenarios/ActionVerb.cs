@@ -3,7 +3,7 @@ namespace Endurance.Scenarios;
 /// <summary>What a step does to its target.</summary>
 public enum ActionVerb
 {
-    /// <summary>An alternator or battery gives nothing from now on.</summary>
+    /// <summary>An alternator, charger or battery gives nothing from now on; a warning stays dark.</summary>
     Fail,
 
     /// <summary>Undoes fail, short and break.</summary>
@@ -21,10 +21,10 @@ public enum ActionVerb
     /// <summary>A contactor, switch or breaker of a feed closes.</summary>
     Close,
 
-    /// <summary>A load or alternator is switched off.</summary>
+    /// <summary>A load, alternator or charger is switched off.</summary>
     Shed,
 
-    /// <summary>A load or alternator is switched on.</summary>
+    /// <summary>A load, alternator or charger is switched on.</summary>
     Connect,
 
     /// <summary>The diode of a feed fails short.</summary>

@@ -1,4 +1,4 @@
 namespace Endurance.Scenarios;
 
-/// <summary>What sets a step off: <see cref="AtTime"/> or <see cref="WhenBelow"/>.</summary>
+/// <summary>What sets a step off: <see cref="AtTime"/>, <see cref="WhenBelow"/> or <see cref="WhenWarned"/>.</summary>
 public abstract record Trigger;

@@ -37,7 +37,7 @@ internal static class NamedParts
             && key.Value.All(character => char.IsLetterOrDigit(character) || character is '_' or '-' or ' ')
             && key.Value.Trim().Length == key.Value.Length;
         if (!isGood)
-            reading.Diagnostics.Error("bad-name", key.Span, $"{Quoted.Of(key.Value)} cannot be a name", $"letters, digits, _ and -, at most {LongestName} of them");
+            reading.Diagnostics.Error("bad-name", key.Span, $"{Quoted.Of(key.Value)} cannot be a name", $"letters, digits, _, - and spaces between them, at most {LongestName} in all");
         return isGood;
     }
 

@@ -15,8 +15,9 @@ internal static class RuleReports
         foreach (var (finding, expected, nearest) in findings)
         {
             // What follows from a value that was already refused says nothing new.
-            var place = PlaceOf(document, finding.Part, finding.Value);
-            if (diagnostics.HasErrors && finding.Code is "no-failure-cases")
+            var isConverterTwice = finding.Code is "duplicate-name" && string.Equals(finding.Part, finding.Value, StringComparison.Ordinal);
+            var place = isConverterTwice ? document.PlaceOf("converters" + finding.Part["chargers".Length..]) : PlaceOf(document, finding.Part, finding.Value);
+            if (diagnostics.HasErrors && finding.Code is "no-failure-cases" or "step-does-nothing")
                 continue;
             if (diagnostics.HasErrorAt(place) || finding.Value.Contains(MappingReader.NoName, StringComparison.Ordinal))
                 continue;

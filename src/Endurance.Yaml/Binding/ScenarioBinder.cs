@@ -72,7 +72,7 @@ internal static class ScenarioBinder
             case "28V":
                 return SystemVoltage.Volts28;
             case var other:
-                var nearest = other switch { "12V" or "14" or "12" => "14 V", "24V" or "28" or "24" => "28 V", _ => null };
+                var nearest = other.TrimEnd('v', 'V') switch { "14" or "12" => "14 V", "28" or "24" => "28 V", _ => null };
                 top.Error("unknown-system", "system", $"{Quoted.Of(text)} is not a system voltage", "14 V (with 12 V batteries) or 28 V (with 24 V batteries)", nearest);
                 return SystemVoltage.Volts14;
         }

@@ -45,10 +45,11 @@ internal sealed class DiagnosticList(string file)
             span.Source));
     }
 
-    /// <summary>Whether an error already stands at this place.</summary>
+    /// <summary>Whether an error already stands at this place, or at a part of it such as a unit.</summary>
     public bool HasErrorAt(SourceSpan span) =>
         _diagnostics.Exists(entry =>
-            entry.Told.Severity == Severity.Error && entry.Source == span.Source && entry.Told.Line == span.Line && entry.Told.Column == span.Column);
+            entry.Told.Severity == Severity.Error && entry.Source == span.Source && entry.Told.Line == span.Line
+            && entry.Told.Column >= span.Column && entry.Told.Column < span.Column + span.Length);
 
     /// <summary>The scenario first, then its overlays, each in order of line and column; a flood is cut off with a last word on how many there were.</summary>
     public ImmutableArray<Diagnostic> InOrder()

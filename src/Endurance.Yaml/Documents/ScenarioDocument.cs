@@ -20,7 +20,7 @@ internal sealed record ScenarioDocument(SourceText Source, MappingNode Root)
             var step = dot < 0 ? rest : rest[..dot];
             if (Step(node, step, rest) is not { } found)
                 return place;
-            if (node is MappingNode mapping && string.Equals(rest, named, StringComparison.Ordinal))
+            if (node is MappingNode mapping && dot < 0 && string.Equals(rest, named, StringComparison.Ordinal))
                 return mapping.Find(step)!.Key.Span;
             (node, place) = found;
             rest = dot < 0 || node is ScalarNode ? "" : rest[(dot + 1)..];

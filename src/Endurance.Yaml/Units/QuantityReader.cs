@@ -16,7 +16,7 @@ internal static class QuantityReader
             return NoNumber(text, range);
         var rest = text[number.Length..];
         if (rest.StartsWith(',') && rest.Length > 1 && char.IsAsciiDigit(rest[1]))
-            return QuantityReading.Wrong("decimal-comma", $"{Quoted.Of(text)} has a decimal comma", $"a decimal point: {WithPoint(text)}");
+            return QuantityReading.Wrong("decimal-comma", $"{Quoted.Of(text)} has a decimal comma", WithoutComma(text));
         var unit = UnitSymbols.Normalised(rest.Trim());
         if (range.Dimension.Units.IsEmpty)
         {
@@ -106,14 +106,18 @@ internal static class QuantityReader
             : QuantityReading.Wrong("unknown-unit", $"{Quoted.Of(unit)} is not a unit of {range.Dimension.Name}", Expected(range), NearestUnit(unit, range.Dimension), at);
     }
 
-    private static string? NearestUnit(string unit, Dimension dimension) =>
+    /// <summary>A prefix that the list does not have means a thousandfold or more, so that no unit of the list is near.</summary>
+    private static string? NearestUnit(string unit, Dimension dimension) => unit is ['k' or 'M' or 'G', .. var prefixed] && dimension.Find(prefixed) is not null ? null :
         dimension.Units.FirstOrDefault(known => string.Equals(known.Symbol, unit, StringComparison.OrdinalIgnoreCase))?.Symbol
         ?? UnitSymbols.MeantBy(unit, dimension)
         ?? (unit.Length > 2 ? NearestName.Find(unit, dimension.Units.Where(known => known.Symbol.Length > 2).Select(known => known.Symbol)) : null);
 
-    private static string WithPoint(string text)
+    /// <summary>The text with a point; three digits behind the comma may be thousands as well.</summary>
+    private static string WithoutComma(string text)
     {
         var comma = text.IndexOf(',', StringComparison.Ordinal);
-        return Quoted.Shortened($"{text[..comma]}.{text[(comma + 1)..]}");
+        var (before, after) = (text[..comma], text[(comma + 1)..]);
+        var point = $"a decimal point: {Quoted.Shortened($"{before}.{after}")}";
+        return Digits(text, comma + 1) == 3 ? $"{point}; or, for thousands, no comma: {Quoted.Shortened(before + after)}" : point;
     }
 }

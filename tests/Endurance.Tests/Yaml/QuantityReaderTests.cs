@@ -102,10 +102,17 @@ public class QuantityReaderTests
     public void BareNumber_TakesNoUnit(string text, string? code) => Assert.Equal(code, QuantityReader.Read(text, Bare).Fault?.Code);
 
     [Theory]
+    [InlineData("5,5 A", "a decimal point: 5.5 A")]
+    [InlineData("1,000 mA", "a decimal point: 1.000 mA; or, for thousands, no comma: 1000 mA")]
+    public void Comma_InANumber_IsTakenForBothThingsThatItCanMean(string text, string expected) => Assert.Equal(expected, QuantityReader.Read(text, Amperes).Fault?.Expected);
+
+    [Theory]
     [InlineData("1 AMP", "A")]
     [InlineData("1 amps", "A")]
     [InlineData("1 ma", "mA")]
     [InlineData("1 xyz", null)]
+    [InlineData("1 kA", null)] // a thousand times more than any unit of the list
+    [InlineData("1 MA", null)]
     public void Unit_Misspelt_SuggestsTheNearest(string text, string? nearest) => Assert.Equal(nearest ?? "", QuantityReader.Read(text, Amperes).Fault?.Nearest ?? "");
 
     private static void AssertRead(QuantityRange range, string text, double expected)

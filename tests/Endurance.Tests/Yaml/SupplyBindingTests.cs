@@ -144,4 +144,15 @@ public class SupplyBindingTests
 
         Assert.Equal(Twin.Chargers.AsEnumerable(), ScenarioReader.ReadText("converter.yaml", text).Scenario!.Chargers.AsEnumerable());
     }
+
+    [Theory]
+    [InlineData("contactor: {state: closed}", 1)]
+    [InlineData("breaker: {rated: 10 A, state: open}", 0)]
+    [InlineData("switch: open", 0)]
+    public void Charger_WithAWayBack_FeedsItselfOnlyWhereThatIsClosed(string contact, int warnings)
+    {
+        var text = File.ReadAllText(Path.Combine(Folders.Broken, "charger_feeds_itself.yaml")).Replace("contactor: {state: closed}", contact, StringComparison.Ordinal);
+
+        Assert.Equal(warnings, ScenarioReader.ReadText("circle.yaml", text).Diagnostics.Count(told => told.Code == "charger-feeds-itself"));
+    }
 }

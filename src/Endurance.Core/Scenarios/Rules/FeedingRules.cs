@@ -24,7 +24,7 @@ internal static class FeedingRules
     /// <summary>As switched at the start: a charger in a circle takes back what it gives, until its limit or its losses stop it.</summary>
     private static IEnumerable<RuleFinding> Circles(Scenario scenario)
     {
-        var closed = scenario.Feeds.Where(feed => feed.Switch?.IsClosed != false && feed.Contactor?.IsClosed != false && IsSelected(scenario, feed)).ToArray();
+        var closed = scenario.Feeds.Where(scenario.IsDrawnClosed).ToArray();
         foreach (var charger in scenario.Chargers.Where(charger => charger.IsOn))
         {
             if (!Reach.From([charger.To], closed, [.. scenario.Chargers.Where(other => other.IsOn)]).Contains(charger.From))
@@ -32,10 +32,7 @@ internal static class FeedingRules
             yield return RuleFinding.Warning(
                 "charger-feeds-itself", $"chargers.{charger.Name}", charger.Name,
                 $"what `{charger.Name}` gives to `{charger.To}` comes back to its own input on `{charger.From}`: it can feed itself up to its limit and only make heat",
-                "a diode, an open switch or an open contactor on the way back");
+                "a diode or an open contact on the way back");
         }
     }
-
-    private static bool IsSelected(Scenario scenario, Feed feed) => scenario.Selectors.All(selector => selector.Positions.All(position =>
-        !string.Equals(position.Feed, feed.Name, StringComparison.Ordinal) || string.Equals(position.Position, selector.At, StringComparison.Ordinal)));
 }

@@ -16,6 +16,9 @@ internal static class PlausibilityRules
     /// </remarks>
     private const double LowestUsualOhmAmpereHours = 0.04;
 
+    /// <summary>The same, ohm Ah, above which the number is hardly that of a working battery: ten times the most that is usual.</summary>
+    private const double HighestUsualOhmAmpereHours = 3;
+
     public static IEnumerable<RuleFinding> Check(Scenario scenario) =>
     [
         .. scenario.Batteries.SelectMany(battery => BatteryFindings(scenario, battery)),
@@ -41,17 +44,27 @@ internal static class PlausibilityRules
         var full = Voltage.FromVolts(battery.Emf.Y[^1]);
         if (!Fits(scenario.System, full, 10, 16))
             yield return Mismatch(scenario, $"batteries.{battery.Name}.emf", full, "the EMF when full of", battery.Name, 10, 16);
+        if (ResistanceFinding(battery, Scale(scenario.System)) is { } finding)
+            yield return finding;
+    }
 
+    private static RuleFinding? ResistanceFinding(Battery battery, double twelves)
+    {
         var lowest = battery.Resistance.Y.Min();
-        var perTwelveVolts = lowest * battery.RatedCapacity.AmpereHours / Scale(scenario.System);
-        if (perTwelveVolts < LowestUsualOhmAmpereHours)
+        var capacity = battery.RatedCapacity.AmpereHours;
+        var path = $"batteries.{battery.Name}.resistance";
+        double Usual(double ohmAmpereHours) => ohmAmpereHours * twelves / capacity * 1000;
+        return (lowest * capacity / twelves) switch
         {
-            var usual = LowestUsualOhmAmpereHours * Scale(scenario.System) / battery.RatedCapacity.AmpereHours;
-            yield return RuleFinding.Warning(
-                "resistance-low", $"batteries.{battery.Name}.resistance", Invariant($"{lowest * 1000:G4} mohm"),
-                Invariant($"{lowest * 1000:G4} mohm is very low for {battery.RatedCapacity.AmpereHours:G4} Ah: it looks like a 1 kHz reading, which is about half the DC resistance"),
-                Invariant($"the DC resistance, hardly below {usual * 1000:G2} mohm (common practice, no source)"));
-        }
+            > HighestUsualOhmAmpereHours => RuleFinding.Warning(
+                "resistance-high", path, Invariant($"{lowest:0.###} ohm"), Invariant($"{lowest:0.###} ohm is very high for {capacity:G4} Ah: one of the two probably has a wrong unit"),
+                Invariant($"the DC resistance, hardly above {Usual(HighestUsualOhmAmpereHours):0.##} mohm (common practice, no source)")),
+            < LowestUsualOhmAmpereHours => RuleFinding.Warning(
+                "resistance-low", path, Invariant($"{lowest * 1000:G4} mohm"),
+                Invariant($"{lowest * 1000:G4} mohm is very low for {capacity:G4} Ah: it looks like a 1 kHz reading, which is about half the DC resistance, or a wrong unit of one of the two"),
+                Invariant($"the DC resistance, hardly below {Usual(LowestUsualOhmAmpereHours):0.##} mohm (common practice, no source)")),
+            _ => null,
+        };
     }
 
     private static IEnumerable<RuleFinding> LoadFindings(Scenario scenario, Load load)

@@ -20,6 +20,8 @@ internal static class TimelineRules
                 var path = Invariant($"failure_cases.{failure.Name}.timeline.{index}");
                 if (TriggerFault(scenario, step.Trigger, path) is { } fault)
                     yield return fault;
+                if (step.Actions.IsEmpty)
+                    yield return RuleFinding.Warning("step-does-nothing", path, "", "the step does nothing: it has no action on any part", "an action such as fail: [engine_alternator], or no step");
                 foreach (var action in step.Actions)
                 {
                     if (targets.FaultOf(action, $"{path}.{ActionTargets.Word(action.Verb)}.{action.Target}") is { } wrong)

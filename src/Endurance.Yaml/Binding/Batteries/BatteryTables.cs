@@ -10,6 +10,9 @@ namespace Endurance.Yaml.Binding;
 /// <summary>EMF and resistance over charge: as typed, else from the chemistry.</summary>
 internal static class BatteryTables
 {
+    /// <summary>Stands in for ohms that could not be read; usual for <see cref="BatteryLife.Placeholder"/>.</summary>
+    private static readonly PiecewiseLinear Placeholder = PiecewiseLinear.Constant(0.02);
+
     /// <summary>Volts over charge.</summary>
     /// <param name="part">The battery.</param>
     /// <param name="life">Its rated current sets the EMF when empty.</param>
@@ -36,14 +39,14 @@ internal static class BatteryTables
     {
         var reader = part.Reader;
         if (reader.Has("resistance"))
-            return Resistance(reader) ?? PiecewiseLinear.Constant(1);
+            return Resistance(reader) ?? Placeholder;
         if (part.Values is not { } values)
         {
             reader.ReportMissing("resistance", reader.Known("resistance").Form);
-            return PiecewiseLinear.Constant(1);
+            return Placeholder;
         }
 
-        var table = ChemistryDefaults.Resistance(values, part.Twelves, life.Capacity, health: 1);
+        var table = ChemistryDefaults.Resistance(values, part.Twelves, life.Capacity);
         var aged = reader.Has("resistance_factor") || !reader.Has("health") ? "" : ", divided by its health";
         part.Library($"resistance when new, at 25 degC, over charge {Words(table, ohms => Invariant($"{ohms * 1000:0.##} mohm"))}{aged}", values.MilliohmAmpereHours.Source);
         return table;

@@ -8,11 +8,15 @@ namespace Endurance.Yaml.Binding;
 /// <summary>Binds <c>capacity_model</c> and <c>kinetic</c>.</summary>
 internal static class CapacityModelBinder
 {
+    private const double NoticeableDifference = 0.25;
+
     public static Battery Bind(BatteryPart part, Battery battery)
     {
         var reader = part.Reader;
         var isKinetic = reader.Either("capacity_model", "kinetic", "peukert") ?? false;
         battery = battery with { TypedWells = Typed(reader), CapacityModel = isKinetic ? CapacityModel.Kinetic : CapacityModel.Peukert };
+        if (battery.TypedWells is { } typed && !part.HasErrors)
+            Compare(typed, battery, part);
         if (!isKinetic || reader.Has("kinetic") || part.HasErrors)
             return battery;
         if (battery.KineticWells is not { } wells)
@@ -25,6 +29,18 @@ internal static class CapacityModelBinder
             Invariant($"two wells fitted to the lifetimes at the 20-, 5- and 1-hour currents: {wells.Available * 100:0.#} % available, {wells.RatePerHour:0.###} /h, ")
             + Invariant($"{wells.Capacity.AmpereHours:0.##} Ah in all, {wells.Capacity / battery.RatedCapacity * 100:0.#} % of the rating"));
         return battery;
+    }
+
+    /// <summary>Wells and rating describe one battery, so at the rated current they give about the same charge.</summary>
+    private static void Compare(KineticWells typed, Battery battery, BatteryPart part)
+    {
+        var given = typed.CapacityIn(battery.Rate);
+        if (Math.Abs((given / battery.RatedCapacity) - 1) <= NoticeableDifference)
+            return;
+        part.Warn(
+            "kinetic-differs", "kinetic",
+            Invariant($"the wells of {part.Reader.Owner} give {given.AmpereHours:0.##} Ah in {battery.Rate.Hours:0.##} h, where it is rated at {battery.RatedCapacity.AmpereHours:0.##} Ah"),
+            "wells that were fitted to this battery, or a rating that agrees with them");
     }
 
     private static KineticWells? Typed(MappingReader owner) => owner.Mapping("kinetic", BatteryKeys.Kinetic) is { } reader

@@ -16,6 +16,9 @@ internal sealed class RatingBinder
     private const double ReserveEndVolts = 10.5;
     private const double NoticeableDifference = 0.02;
 
+    /// <summary>Below this the minutes of a discharge test were probably meant as hours.</summary>
+    private static readonly Duration ShortestUsualRate = Duration.FromMinutes(30);
+
     private readonly BatteryPart part;
     private readonly ImmutableArray<Load> loads;
     private readonly MappingReader reader;
@@ -94,6 +97,8 @@ internal sealed class RatingBinder
             reader.ReportMissing("capacity", "18 Ah with its hour rate, such as rate: 20 h; or else ratings, reserve or discharge_points");
         else if (!reader.Has("rate"))
             ReportNoRate(capacity);
+        else if (rate < ShortestUsualRate.Seconds)
+            part.Warn("rate-short", "rate", $"a capacity of {reader.Owner} that was rated in {reader.Text("rate")} is unusual", "the time of discharge at which the capacity was rated, mostly 20 h, 10 h, 5 h or 1 h");
         return capacity is { } coulombs && rate is { } seconds
             ? new Rating { Lasts = Duration.FromSeconds(seconds), Current = Current.FromAmperes(coulombs / seconds) }
             : null;
@@ -160,6 +165,15 @@ internal sealed class RatingBinder
         }
 
         var exponent = Math.Log(rows[0].Lasts / rows[^1].Lasts) / Math.Log(rows[^1].Current / rows[0].Current);
+        if (exponent > reader.Known("peukert").Range!.Most)
+        {
+            reader.Error(
+                "exponent-too-high", key,
+                Invariant($"the ratings of {reader.Owner} give an exponent of {exponent:0.###}: the faster discharge would give hardly any ampere-hours"),
+                Invariant($"ratings that give at most {reader.Known("peukert").Range!.Most}; lead-acid mostly 1.1 to 1.4"));
+            return null;
+        }
+
         if (exponent >= 1)
             return exponent;
         reader.Error(

@@ -50,7 +50,7 @@ internal static class ProtectionFindings
         var behind = new HashSet<string>(StringComparer.Ordinal) { feed.To };
         foreach (var onward in scenario.Feeds.Where(onward => string.Equals(onward.From, feed.To, StringComparison.Ordinal)))
         {
-            if (onward.Switch?.IsClosed != false && onward.Contactor?.IsClosed != false && !HasAnotherSupply(scenario, onward))
+            if (scenario.IsDrawnClosed(onward) && !HasAnotherSupply(scenario, onward))
                 behind.Add(onward.To);
         }
 

@@ -30,7 +30,7 @@ internal static class SourceFindings
     /// <summary>Batteries that stand in parallel, as drawn, with no diode between them.</summary>
     private static IEnumerable<Finding> Joined(Scenario scenario)
     {
-        Feed[] closed = [.. scenario.Feeds.Where(feed => feed.Diode is null && IsClosed(scenario, feed))];
+        Feed[] closed = [.. scenario.Feeds.Where(feed => feed.Diode is null && scenario.IsDrawnClosed(feed))];
         for (var i = 1; i < scenario.Batteries.Length; i++)
         {
             var second = scenario.Batteries[i];
@@ -41,11 +41,6 @@ internal static class SourceFindings
                 $"{second.Name} and {first.Name} are in parallel with nothing between them: a shorted cell or a deep discharge of one takes the other with it, and the answer counts on both. Put a diode or an open contactor between them.");
         }
     }
-
-    private static bool IsClosed(Scenario scenario, Feed feed) =>
-        feed.Switch?.IsClosed != false && feed.Contactor?.IsClosed != false && feed.Breaker?.IsClosed != false && feed.Fuse?.IsClosed != false
-        && scenario.Selectors.All(selector => selector.Positions.All(position =>
-            !string.Equals(position.Feed, feed.Name, StringComparison.Ordinal) || string.Equals(position.Position, selector.At, StringComparison.Ordinal)));
 
     private static IEnumerable<Finding> Alone(SimulationResult run) =>
         from alternator in run.Alternators
