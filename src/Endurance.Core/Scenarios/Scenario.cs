@@ -13,7 +13,14 @@ public sealed record Scenario
 
     public required SystemVoltage System { get; init; }
 
-    public Voltage NominalVoltage => Voltage.FromVolts(System == SystemVoltage.Volts28 ? 28 : 14);
+    /// <summary>12 V batteries in series that a battery of the system counts for: 1 or 2.</summary>
+    public int BatteriesInSeries => System == SystemVoltage.Volts28 ? 2 : 1;
+
+    /// <summary>With an alternator running: 14 V or 28 V.</summary>
+    public Voltage NominalVoltage => Voltage.FromVolts(14 * BatteriesInSeries);
+
+    /// <summary>Nominal voltage of its batteries: 12 V or 24 V.</summary>
+    public Voltage BatteryVoltage => Voltage.FromVolts(12 * BatteriesInSeries);
 
     public required Temperature Ambient { get; init; }
 

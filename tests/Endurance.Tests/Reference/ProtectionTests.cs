@@ -136,8 +136,9 @@ public sealed class ProtectionTests
 
         var run = scenario.Run();
 
+        // 2 A at 13.8 - 0.04 = 13.76 V take 13.76 x 2/0.9 = 30.58 W; the main bus falls to 12 V at an EMF of 12.0025 V, when 4.987 Ah have gone out at 12.499 V on average.
         Assert.Contains(run.Events, happened => happened.What.Contains("stops", StringComparison.Ordinal));
-        Assert.NotNull(run.Load("radio").TimePowered);
+        Assert.Equal(4.98725 * 12.4988 / (13.76 * 2 / 0.9) * 60, run.Load("radio").TimePowered.Minutes(), 0.01);
         Assert.Equal(0, run.EnergyResidual, 1e-9);
     }
 

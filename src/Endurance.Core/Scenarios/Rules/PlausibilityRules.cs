@@ -10,6 +10,9 @@ internal static class PlausibilityRules
 {
     private const double HighestUsualExponent = 1.6;
 
+    /// <summary>Effective over rated capacity of a good battery on a hot day: common practice, no source.</summary>
+    private const double HighestUsualShare = 1.2;
+
     /// <summary>DC resistance times rated capacity of a 12 V battery, ohm Ah, below which the number is hardly a DC resistance.</summary>
     /// <remarks>
     /// Common practice, no source: sound 12 V batteries of any chemistry stand at 0.05 to 0.3 ohm Ah at DC, and a 1 kHz reading is about half of that.
@@ -22,9 +25,9 @@ internal static class PlausibilityRules
     public static IEnumerable<RuleFinding> Check(Scenario scenario) =>
     [
         .. scenario.Batteries.SelectMany(battery => BatteryFindings(scenario, battery)),
-        .. scenario.Alternators.Where(alternator => !Fits(scenario.System, alternator.Setpoint, 12.5, 16))
+        .. scenario.Alternators.Where(alternator => !Fits(scenario, alternator.Setpoint, 12.5, 16))
             .Select(alternator => Mismatch(scenario, $"alternators.{alternator.Name}.setpoint", alternator.Setpoint, "the set-point of", alternator.Name, 12.5, 16)),
-        .. scenario.Buses.Where(bus => bus.Cutoff is { } cutoff && IsOutOfReach(scenario.System, cutoff))
+        .. scenario.Buses.Where(bus => bus.Cutoff is { } cutoff && IsOutOfReach(scenario, cutoff))
             .Select(bus => OutOfReach(scenario, $"buses.{bus.Name}.cutoff", bus.Cutoff!.Value, "the cutoff of", bus.Name)),
         .. scenario.Loads.SelectMany(load => LoadFindings(scenario, load)),
         .. scenario.FailureCases.IsEmpty
@@ -41,20 +44,29 @@ internal static class PlausibilityRules
                 Invariant($"a Peukert exponent of {battery.PeukertExponent:0.###} is unusually high"), "1.0 to 1.6; lead-acid mostly 1.1 to 1.3");
         }
 
+        var share = battery.Health * battery.CapacityFactor;
+        if (share > HighestUsualShare)
+        {
+            yield return RuleFinding.Warning(
+                "capacity-above-rating", $"batteries.{battery.Name}.{(battery.CapacityFactor > 1 ? "capacity_factor" : "health")}", Invariant($"{share * 100:0.#} %"),
+                Invariant($"`{battery.Name}` counts with {share * 100:0.#} % of its rated capacity, more than a new, warm battery has"),
+                Invariant($"`health` times `capacity_factor` of at most {HighestUsualShare * 100:0} %"));
+        }
+
         var full = Voltage.FromVolts(battery.Emf.Y[^1]);
-        if (!Fits(scenario.System, full, 10, 16))
+        if (!Fits(scenario, full, 10, 16))
             yield return Mismatch(scenario, $"batteries.{battery.Name}.emf", full, "the EMF when full of", battery.Name, 10, 16);
-        if (ResistanceFinding(battery, Scale(scenario.System)) is { } finding)
+        if (ResistanceFinding(battery, scenario.BatteriesInSeries) is { } finding)
             yield return finding;
     }
 
-    private static RuleFinding? ResistanceFinding(Battery battery, double twelves)
+    private static RuleFinding? ResistanceFinding(Battery battery, int batteriesInSeries)
     {
         var lowest = battery.Resistance.Y.Min();
         var capacity = battery.RatedCapacity.AmpereHours;
         var path = $"batteries.{battery.Name}.resistance";
-        double Usual(double ohmAmpereHours) => ohmAmpereHours * twelves / capacity * 1000;
-        return (lowest * capacity / twelves) switch
+        double Usual(double ohmAmpereHours) => ohmAmpereHours * batteriesInSeries / capacity * 1000;
+        return (lowest * capacity / batteriesInSeries) switch
         {
             > HighestUsualOhmAmpereHours => RuleFinding.Warning(
                 "resistance-high", path, Invariant($"{lowest:0.###} ohm"), Invariant($"{lowest:0.###} ohm is very high for {capacity:G4} Ah: one of the two probably has a wrong unit"),
@@ -84,26 +96,22 @@ internal static class PlausibilityRules
                 $"`{load.Name}` has a restart but no minimum: it never stops, so the restart is not used", "a `minimum` below the restart");
         }
 
-        if (load.Minimum is { } high && IsOutOfReach(scenario.System, high))
+        if (load.Minimum is { } high && IsOutOfReach(scenario, high))
             yield return OutOfReach(scenario, $"loads.{load.Name}.minimum", high, "the minimum of", load.Name);
     }
 
-    private static double Scale(SystemVoltage system) => system == SystemVoltage.Volts28 ? 2 : 1;
+    private static bool Fits(Scenario scenario, Voltage value, double least, double most) =>
+        value.Volts >= least * scenario.BatteriesInSeries && value.Volts <= most * scenario.BatteriesInSeries;
 
-    private static string Nominal(SystemVoltage system) => system == SystemVoltage.Volts28 ? "28 V" : "14 V";
-
-    private static bool Fits(SystemVoltage system, Voltage value, double least, double most) =>
-        value.Volts >= least * Scale(system) && value.Volts <= most * Scale(system);
-
-    private static bool IsOutOfReach(SystemVoltage system, Voltage value) => value.Volts > 15 * Scale(system);
+    private static bool IsOutOfReach(Scenario scenario, Voltage value) => value.Volts > 15 * scenario.BatteriesInSeries;
 
     private static RuleFinding Mismatch(Scenario scenario, string path, Voltage value, string what, string name, double least, double most) => RuleFinding.Warning(
         "voltage-mismatch", path, Invariant($"{value.Volts:0.###} V"),
-        Invariant($"{what} `{name}`, {value.Volts:0.###} V, does not fit a {Nominal(scenario.System)} system"),
-        Invariant($"{least * Scale(scenario.System):0.#} V to {most * Scale(scenario.System):0.#} V"));
+        Invariant($"{what} `{name}`, {value.Volts:0.###} V, does not fit a {scenario.NominalVoltage} system"),
+        Invariant($"{least * scenario.BatteriesInSeries:0.#} V to {most * scenario.BatteriesInSeries:0.#} V"));
 
     private static RuleFinding OutOfReach(Scenario scenario, string path, Voltage value, string what, string name) => RuleFinding.Warning(
         "voltage-mismatch", path, Invariant($"{value.Volts:0.###} V"),
-        Invariant($"{what} `{name}`, {value.Volts:0.###} V, is hardly ever reached in a {Nominal(scenario.System)} system"),
-        Invariant($"at most {15 * Scale(scenario.System):0} V"));
+        Invariant($"{what} `{name}`, {value.Volts:0.###} V, is hardly ever reached in a {scenario.NominalVoltage} system"),
+        Invariant($"at most {15 * scenario.BatteriesInSeries:0} V"));
 }

@@ -112,9 +112,8 @@ public static class BatteryCurveStudy
     {
         if (battery.Lifetimes is not null)
             return [];
-        var twelves = scenario.System == SystemVoltage.Volts28 ? 2 : 1;
         var values = ChemistryTable.For(battery.Chemistry ?? Chemistry.Flooded);
-        var usual = Voltage.FromVolts(values.EndVoltsPerCell.Value * ChemistryDefaults.Cells(values, twelves));
+        var usual = Voltage.FromVolts(values.EndVoltsPerCell.Value * ChemistryDefaults.Cells(values, scenario.BatteriesInSeries));
         var fresh = battery.NewAndWarm;
         var ohms = fresh.Resistance.Raised(battery.Polarisation.Sum(pair => pair.Resistance.Ohms));
         return

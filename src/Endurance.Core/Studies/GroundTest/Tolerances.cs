@@ -25,21 +25,19 @@ internal static class Tolerances
     private const double LampWatts = 24;
 
     /// <summary>Volts either way of a bus that is fed: 0.2 V in a 14 V system, twice that in a 28 V one.</summary>
-    public static double Volts(Scenario scenario) => 0.2 * Doubled(scenario);
+    public static double Volts(Scenario scenario) => 0.2 * scenario.BatteriesInSeries;
 
     /// <summary>Volts that may stand on a bus that nothing feeds.</summary>
-    public static double DeadVolts(Scenario scenario) => 0.5 * Doubled(scenario);
+    public static double DeadVolts(Scenario scenario) => 0.5 * scenario.BatteriesInSeries;
 
     /// <summary>Battery volts at which a timed discharge ends.</summary>
-    public static double StopVolts(Scenario scenario) => 11 * Doubled(scenario);
+    public static double StopVolts(Scenario scenario) => 11 * scenario.BatteriesInSeries;
 
-    public static double SupplyVolts(Scenario scenario) => 12.6 * Doubled(scenario);
+    public static double SupplyVolts(Scenario scenario) => 12.6 * scenario.BatteriesInSeries;
 
     public static double Amperes(double predicted) => Math.Max(LeastCurrent, Math.Abs(predicted) * CurrentFraction);
 
     /// <summary>Stands for a load where a bus has none, so that a stray leakage cannot lift it.</summary>
     public static Resistance TestResistor(Scenario scenario) =>
         Resistance.FromOhms(Math.Round(scenario.NominalVoltage.Volts * scenario.NominalVoltage.Volts / LampWatts, 1));
-
-    private static double Doubled(Scenario scenario) => scenario.System == SystemVoltage.Volts28 ? 2 : 1;
 }

@@ -138,13 +138,7 @@ internal sealed class RatingBinder
     };
 
     /// <summary>Summed nominal current: watts and ohms at the batteries' nominal voltage, means over the duty.</summary>
-    private double EssentialAmperes() => loads.Where(load => load.IsEssential).Sum(load => load.Duty * load.Demand switch
-    {
-        ConstantCurrent current => current.Current.Amperes,
-        ConstantPower power => power.Power.Watts / part.NominalVoltage.Volts,
-        ConstantResistance resistance => part.NominalVoltage.Volts / resistance.Resistance.Ohms,
-        _ => 0,
-    });
+    private double EssentialAmperes() => loads.Where(load => load.IsEssential).Sum(load => load.Duty * load.CurrentAt(part.NominalVoltage).Amperes);
 
     /// <summary>k = ln(t1/t2)/ln(I2/I1) from the slowest and the fastest; <see langword="null"/> from a single rating or after a diagnostic.</summary>
     /// <param name="rows">From the slowest to the fastest.</param>

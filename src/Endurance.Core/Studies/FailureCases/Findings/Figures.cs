@@ -5,7 +5,7 @@ using Endurance.Scenarios;
 
 namespace Endurance.Studies.FailureCases.Findings;
 
-/// <summary>How findings write numbers, and the draws they compare.</summary>
+/// <summary>How findings write numbers.</summary>
 internal static class Figures
 {
     public static string Minutes(Duration time) => string.Create(CultureInfo.InvariantCulture, $"{time.Minutes:0.#} min");
@@ -22,20 +22,5 @@ internal static class Figures
         0 => "",
         1 => names[0],
         _ => $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}",
-    };
-
-    /// <summary>Volts of a system with its alternator running.</summary>
-    public static Voltage Nominal(SystemVoltage system) => Voltage.FromVolts(system == SystemVoltage.Volts28 ? 28 : 14);
-
-    /// <summary>Volts of a system on its battery.</summary>
-    public static Voltage OnBattery(SystemVoltage system) => Voltage.FromVolts(system == SystemVoltage.Volts28 ? 24 : 12);
-
-    /// <summary>Amperes that a demand draws at a voltage above zero.</summary>
-    public static Current Draw(Demand demand, Voltage volts) => demand switch
-    {
-        ConstantCurrent constant => constant.Current,
-        ConstantPower constant => Current.FromAmperes(constant.Power.Watts / volts.Volts),
-        ConstantResistance constant => volts / constant.Resistance,
-        _ => Current.Zero,
     };
 }

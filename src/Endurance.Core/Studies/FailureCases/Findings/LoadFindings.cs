@@ -31,9 +31,9 @@ internal static class LoadFindings
     {
         if (load.Demand is not ConstantCurrent constant || (load.Restart is null && load.StartUp == Duration.Zero))
             return null;
-        var nominal = Figures.Nominal(scenario.System);
+        var nominal = scenario.NominalVoltage;
         var watts = nominal * constant.Current;
-        var low = load.Minimum ?? Figures.OnBattery(scenario.System);
+        var low = load.Minimum ?? scenario.BatteryVoltage;
         var there = Figures.Amperes(Current.FromAmperes(watts.Watts / low.Volts));
         var value = Figures.Amperes(constant.Current);
         return new Finding("current-of-a-supply", Severity.Caution, load.Name, value,
@@ -44,7 +44,7 @@ internal static class LoadFindings
     {
         if (load.Peak is not { } peak || load.Duty < 1)
             return null;
-        var draw = Figures.Draw(load.Demand, Figures.Nominal(scenario.System));
+        var draw = load.CurrentAt(scenario.NominalVoltage);
         return Math.Abs((draw / peak) - 1) > SameNumber ? null
             : new Finding("peak-as-mean", Severity.Caution, load.Name, Figures.Amperes(peak),
                 $"{load.Name} draws its peak of {Figures.Amperes(peak)} all the time. If that is a short draw, give the mean, or a `duty`; if it is steady, leave `peak` out.");

@@ -31,11 +31,11 @@ internal static class ProtectionFindings
         Protection?[] fitted = [feed.Fuse, feed.Breaker, feed.FusibleLink];
         if (fitted.OfType<Protection>().MinBy(protection => protection.Rating) is not { } smallest || !HasAnotherSupply(scenario, feed))
             return null;
-        var volts = Figures.OnBattery(scenario.System);
+        var volts = scenario.BatteryVoltage;
         var behind = Behind(scenario, feed);
         var demand = scenario.Loads
             .Where(load => behind.Contains(load.Bus) && (load.IsOn || IsEverConnected(scenario, load)))
-            .Aggregate(Current.Zero, (sum, load) => sum + (Figures.Draw(load.Demand, volts) * load.Duty));
+            .Aggregate(Current.Zero, (sum, load) => sum + (load.CurrentAt(volts) * load.Duty));
         return demand <= smallest.Rating ? null
             : new Finding("protection-too-small", Severity.Warning, feed.Name, Figures.Amperes(demand),
                 $"If {feed.Name} has to carry {feed.To} alone, the loads behind it draw {Figures.Amperes(demand)} on average at {Figures.Volts(volts)}; its {ProtectionWords.Of(smallest.Kind)} is {Figures.Amperes(smallest.Rating)}. Use a larger one with wire to match, or shed before the transfer.");
