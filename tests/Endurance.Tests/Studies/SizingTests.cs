@@ -117,6 +117,29 @@ public sealed class SizingTests
             scenario, SizingStudy.Answer(scenario, new SizingQuestion { Find = SizingFind.Capacity, Subject = "battery" }, new SimulationOptions()), withOffers: true)), StringComparison.Ordinal);
     }
 
+    /// <summary>20 Ah at 20 h and k 1.2 are 20^(1/1.2) = 12.14 Ah at 1 h: the same battery in other words, its resistance with it.</summary>
+    [Fact]
+    public void Offers_TheSameBatteryRatedAtAnotherHour_IsTheSameBattery()
+    {
+        var scenario = ThreeCurrents(20, 1, 1);
+        scenario = scenario with
+        {
+            Batteries = [scenario.Batteries[0] with { Resistance = PiecewiseLinear.Constant(0.1) }],
+            Loads = [Watts("a", "bus", 100)],
+            FailureCases = [Case()],
+            BatteriesOnOffer =
+            [
+                new("20 h", Charge.FromAmpereHours(20), Duration.FromHours(20), null),
+                new("1 h", Charge.FromAmpereHours(Math.Pow(20, 1 / 1.2)), Duration.FromHours(1), null),
+            ],
+        };
+
+        var trials = SizingStudy.Offers(scenario, "battery", new SimulationOptions());
+
+        Assert.Equal(scenario.JudgeFirst().Endurance.Minutes(), trials[0].Endurance.Minutes(), 1e-6);
+        Assert.Equal(trials[0].Endurance.Minutes(), trials[1].Endurance.Minutes(), 1e-6);
+    }
+
     [Fact]
     public void Capacity_NothingThatIsTriedPasses_SaysSo()
     {

@@ -155,8 +155,22 @@ public sealed class SpreadTests
         var rows = SweepStudy.Sensitivity(scenario, new SimulationOptions());
 
         Assert.Equal(["battery.health", "load.current"], rows.Select(row => row.Quantity));
-        Assert.True(rows[0].Low.Cases[0].Endurance < rows[0].High.Cases[0].Endurance);
-        Assert.True(rows[1].Low.Cases[0].Endurance > rows[1].High.Cases[0].Endurance);
+        // The 5 % and 95 % points of each are 0.81 and 0.99 of the capacity, and 4.1 A and 5.9 A.
+        double Life(double amperes) => scenario.Batteries[0].LifetimeAt(Current.FromAmperes(amperes)).Minutes;
+        double[] expected = [0.81 * Life(5), 0.99 * Life(5), Life(4.1), Life(5.9)];
+        Assert.All(expected.Zip(rows.SelectMany(row => new[] { row.Low, row.High })), pair => Assert.Equal(pair.First, pair.Second.Cases[0].Endurance.Minutes(), 0.01));
+    }
+
+    /// <summary>A bell curve about 95 % of charge reaches beyond a full battery, which nothing is: what was run is what is told.</summary>
+    [Fact]
+    public void Sensitivity_BeyondTheBoundOfItsQuantity_TellsTheValueThatWasRun()
+    {
+        var scenario = OneLoad() with { Tolerances = [new Tolerance("battery.charge", new Normal(0.95, 0.05))] };
+
+        var row = Assert.Single(SweepStudy.Sensitivity(scenario, new SimulationOptions()));
+
+        Assert.Equal(0.95 - (1.644854 * 0.05), row.Low.Value, 1e-6);
+        Assert.Equal(1, row.High.Value);
     }
 
     private static Scenario OneLoad() => Scenario(horizonHours: 10) with

@@ -12,6 +12,9 @@ namespace Endurance.Studies.Adjustment;
 public sealed record AdjustableQuantity(
     string Path, QuantityKind Kind, double Lowest, double Highest, Func<Scenario, double> Get, Func<Scenario, double, Scenario> With)
 {
+    /// <summary>A value, held within the bounds.</summary>
+    public double Held(double value) => Math.Clamp(value, Lowest, Highest);
+
     /// <summary>The same scenario with a value, held within the bounds.</summary>
-    public Scenario Set(Scenario scenario, double value) => With(scenario, Math.Clamp(value, Lowest, Highest));
+    public Scenario Set(Scenario scenario, double value) => With(scenario, Held(value));
 }

@@ -67,7 +67,10 @@ public static class SizingStudy
         StudyLoop.For(trials.Length, cancellation, o =>
         {
             var offer = scenario.BatteriesOnOffer[o];
-            var sized = Sized(scenario.Batteries[i], offer.Capacity, keepResistance: false) with { Rate = offer.Rate };
+            // Two capacities compare at one hour rate only: that of the battery replaced, by whose law the offer is carried over.
+            var present = scenario.Batteries[i];
+            var ratio = Current.FromAmperes(offer.Capacity.AmpereHours / offer.Rate.Hours) / present.NewCurrentFor(offer.Rate);
+            var sized = Sized(present, present.RatedCapacity * ratio, keepResistance: false);
             trials[o] = Trials.Of(scenario with { Batteries = scenario.Batteries.SetItem(i, sized) }, offer.Capacity.Coulombs, options, cancellation);
         });
         return [.. trials];

@@ -33,7 +33,7 @@ public static class SweepStudy
         StudyLoop.For(steps, cancellation, i =>
         {
             var value = from + ((to - from) * i / (steps - 1));
-            points[i] = Point(quantity.Set(scenario, value), value, options, cancellation);
+            points[i] = Point(quantity.Set(scenario, value), quantity.Held(value), options, cancellation);
             progress?.Invoke(Interlocked.Increment(ref done), steps);
         });
         return [.. points];
@@ -53,14 +53,16 @@ public static class SweepStudy
     private static SweepPoint At(Scenario scenario, ImmutableArray<Tolerance> tolerances, double share, SimulationOptions options, CancellationToken cancellation)
     {
         var moved = scenario;
+        var value = share;
         foreach (var tolerance in AdjustableQuantities.InOrderOfUse(tolerances))
         {
             var quantity = AdjustableQuantities.Find(scenario, tolerance.Quantity)
                 ?? throw new ArgumentException($"The scenario has no quantity {tolerance.Quantity}.", nameof(tolerances));
-            moved = quantity.Set(moved, tolerance.Distribution.Quantile(share));
+            value = quantity.Held(tolerance.Distribution.Quantile(share));
+            moved = quantity.Set(moved, value);
         }
 
-        return Point(moved, tolerances.Length == 1 ? tolerances[0].Distribution.Quantile(share) : share, options, cancellation);
+        return Point(moved, tolerances.Length == 1 ? value : share, options, cancellation);
     }
 
     private static SweepPoint Point(Scenario changed, double value, SimulationOptions options, CancellationToken cancellation)
