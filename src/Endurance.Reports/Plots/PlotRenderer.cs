@@ -16,7 +16,7 @@ public static class PlotRenderer
     private const float BelowPanels = 64;
     private const float BetweenPanels = 44;
 
-    /// <summary>Large even areas pack best unfiltered; higher levels take twice as long for a twentieth of the size.</summary>
+    /// <summary>Large even areas pack best unfiltered; the next level takes half as long again for a tenth of the size.</summary>
     private static readonly SKPngEncoderOptions Compression = new(SKPngEncoderFilterFlags.None, 3);
 
     /// <summary>PNG, 1200 pixels wide and at least 700 high.</summary>
