@@ -29,6 +29,9 @@ internal sealed class NodalNewton
     private readonly double absoluteResidual;
     private bool isAnyLoose = true;
 
+    /// <summary>Volts above which no bus can be: a bus that floats balances at any voltage, as far as currents can tell.</summary>
+    private double ceiling;
+
     /// <param name="equations">Currents of the network.</param>
     /// <param name="elimination">How its Jacobian is factored.</param>
     /// <param name="tolerance">Of the run, in the unit of a state of charge: a coarse one lets balances be coarser too.</param>
@@ -71,6 +74,8 @@ internal sealed class NodalNewton
     /// <returns>Whether the currents balance.</returns>
     public bool TryBalance(int limit, SmallStep asks)
     {
+        const double slack = 1e-3; // volts
+        ceiling = equations.HighestSource + slack;
         equations.Assemble();
         var lastStep = double.PositiveInfinity;
         for (var i = 0; i < limit; i++)
@@ -251,7 +256,7 @@ internal sealed class NodalNewton
         for (var i = 0; i < n; i++)
         {
             var scale = Math.Abs(jacobian[(i * n) + i] * volts[i]);
-            if (!(Math.Abs(residual[i]) <= absoluteResidual + (RelativeResidual * scale)))
+            if (!(Math.Abs(residual[i]) <= absoluteResidual + (RelativeResidual * scale)) || Math.Abs(volts[i]) > ceiling)
                 return false;
         }
 

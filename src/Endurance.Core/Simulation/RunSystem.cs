@@ -11,6 +11,7 @@ internal sealed class RunSystem : IDifferentialSystem
     private readonly StateLayout layout;
     private readonly OperatingPointSolver solver;
     private readonly GuardSet guards;
+    private readonly Heats heats;
     private double[] newer;
     private double[] older;
     private double[] oldest;
@@ -22,8 +23,9 @@ internal sealed class RunSystem : IDifferentialSystem
     private double oldestTime;
     private int past;
 
-    public RunSystem(CompiledNetwork network, RunState run, StateLayout layout, OperatingPointSolver solver, GuardSet guards)
+    public RunSystem(CompiledNetwork network, RunState run, StateLayout layout, OperatingPointSolver solver, GuardSet guards, Heats heats)
     {
+        this.heats = heats;
         this.guards = guards;
         newer = new double[network.NodeCount + network.Feeds.Length];
         older = new double[newer.Length];
@@ -69,6 +71,7 @@ internal sealed class RunSystem : IDifferentialSystem
             rates[layout.FeedReverse + i] = Math.Max(0, -feeds[i]);
         OtherPower(equations, rates);
         Stage++;
+        heats.TakeStage(Stage);
         if (guards.AnyDue(y))
             StagesDue |= 1 << Stage;
         return true;

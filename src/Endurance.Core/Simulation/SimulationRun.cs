@@ -75,10 +75,10 @@ internal sealed class SimulationRun
         journal = new Journal(network);
         layout = new StateLayout(network);
         solver = new OperatingPointSolver(network, run, options.Tolerance);
-        heats = new Heats(network, solver.Equations);
-        guards = new GuardSet(network, run, watches, solver, heats);
-        system = new RunSystem(network, run, layout, solver, guards);
         var pair = options.Tolerance < FewStagesAbove ? RungeKuttaPair.DormandPrince : RungeKuttaPair.BogackiShampine;
+        heats = new Heats(network, solver.Equations, pair.Nodes);
+        guards = new GuardSet(network, run, watches, solver, heats);
+        system = new RunSystem(network, run, layout, solver, guards, heats);
         method = new RungeKutta(pair, layout.Size, layout.Scales);
         power = -1.0 / pair.Order;
         longestStep = pair.StableStep * network.Batteries.Select(battery => battery.ShortestTime).DefaultIfEmpty(double.PositiveInfinity).Min();
@@ -126,10 +126,10 @@ internal sealed class SimulationRun
         }
 
         var isDue = heats.EndStep(h);
-        if (heats.IsTooCoarse)
+        if (heats.FinerStep is { } finer)
         {
             rejected++;
-            suggested = Math.Max(Heats.ShortStep, h / LargestGrowth);
+            suggested = finer;
             return;
         }
 

@@ -76,6 +76,35 @@ public sealed class OddNetworkTests
         Assert.InRange(run.Chargers.Single().HighestCurrent.Amperes, 0, 1e-6);
     }
 
+    /// <summary>A battery too cold to be charged takes nothing, so that nothing but a leak says how high its bus stands.</summary>
+    [Fact]
+    public void Bus_ThatNothingHoldsDown_StandsNoHigherThanItsSource()
+    {
+        const string text = """
+            endurance: 1
+            system: 28 V
+            ambient: -0.649486 degC
+            batteries:
+              battery: {bus: supply, chemistry: flooded, discharge_points: [{current: 1.86517 A, lasts: 1200 min, to: 21 V}], charge: 75.6069 %, polarisation: [{resistance: 0.0190096 ohm, time: 402.896 s}, {resistance: 0.0212063 ohm, time: 37.4983 s}], protection: {no_charge_below: 6.5605 degC}}
+            buses: {spare: {}, side: {}, supply: {}, switched: {}, end: {}, stub: {}}
+            feeds:
+              spare_feed: {from: spare, to: side, diode: {kind: ideal_controller, on_resistance: 0.0100197 ohm}}
+              side_feed: {from: side, to: supply, wire: {gauge: 10 AWG, length: 1.1773 m}, return: {resistance: 0.0132833 ohm}}
+              main_feed: {from: supply, to: switched, diode: {kind: silicon, saturation_current: 5.07826E-05 A, series_resistance: 0.00790113 ohm}, contactor: {coil: 22.8093 ohm}, shunt: 0.000891881 ohm}
+              end_feed: {from: switched, to: end, wire: {gauge: 2/0 AWG, length: 1.23504 m}}
+              stub_feed: {from: switched, to: stub}
+            failure_cases:
+              drawn: {timeline: [{at: 40 min, open: [main_feed]}, {at: 51.8 min, close: [main_feed]}, {at: 102.9 min, close: [main_feed], lasts: 20 s}]}
+            """;
+        var scenario = ScenarioReader.ReadText("floating.yaml", text).Scenario!;
+
+        var run = scenario.Run(scenario.FailureCases[0], new SimulationOptions { SampleInterval = Duration.FromMinutes(1) });
+
+        var highest = scenario.Batteries[0].Emf.Y.Max() + 1e-3;
+        Assert.All(run.Trace!.BusVolts, bus => Assert.All(bus.Values, volts => Assert.InRange(volts, -1e-3, highest)));
+        Assert.Equal(0, run.EnergyResidual, 1e-6);
+    }
+
     [Fact]
     public void Chargers_InACircle_SettleWhereTheEnergyBalances()
     {
