@@ -12,28 +12,28 @@ internal sealed class Lettering : IDisposable
     private static readonly SKTypeface RegularFace = Load("Fonts.DejaVuSans.ttf");
     private static readonly SKTypeface BoldFace = Load("Fonts.DejaVuSans-Bold.ttf");
 
+    /// <summary>Read only once they are made, so that drawings side by side share them.</summary>
+    private static readonly SKShaper RegularShaper = new(RegularFace);
+    private static readonly SKShaper BoldShaper = new(BoldFace);
+
     private readonly SKFont _font;
     private readonly SKShaper _shaper;
 
-    private Lettering(string name, SKTypeface face, float size)
+    private Lettering(string name, SKTypeface face, SKShaper shaper, float size)
     {
         Name = name + RoundedNumber.Short(size, 1);
         _font = new SKFont(face, size) { Hinting = SKFontHinting.None, Subpixel = true };
-        _shaper = new SKShaper(face);
+        _shaper = shaper;
     }
 
     /// <summary>Letters, digits and a dot; tells face and size.</summary>
     public string Name { get; }
 
-    public static Lettering Regular(float size) => new("r", RegularFace, size);
+    public static Lettering Regular(float size) => new("r", RegularFace, RegularShaper, size);
 
-    public static Lettering Bold(float size) => new("b", BoldFace, size);
+    public static Lettering Bold(float size) => new("b", BoldFace, BoldShaper, size);
 
-    public void Dispose()
-    {
-        _shaper.Dispose();
-        _font.Dispose();
-    }
+    public void Dispose() => _font.Dispose();
 
     public float WidthOf(string text) => TextRuns.Of(text).Sum(run => _shaper.Shape(run, _font).Width);
 
@@ -61,17 +61,20 @@ internal sealed class Lettering : IDisposable
     public IReadOnlyList<string> Wrap(string text, float width)
     {
         var lines = new List<string>();
-        var line = "";
+        var (line, taken) = ("", 0f);
+        var blank = WidthOf(" ");
         foreach (var word in text.Split(' ').SelectMany(word => Pieces(word, width)))
         {
-            var longer = line.Length == 0 ? word : $"{line} {word}";
-            if (line.Length > 0 && WidthOf(longer) > width)
+            var needed = WidthOf(word);
+            if (line.Length > 0 && taken + blank + needed <= width)
             {
-                lines.Add(line);
-                longer = word;
+                (line, taken) = ($"{line} {word}", taken + blank + needed);
+                continue;
             }
 
-            line = longer;
+            if (line.Length > 0)
+                lines.Add(line);
+            (line, taken) = (word, needed);
         }
 
         lines.Add(line);
