@@ -1,6 +1,6 @@
 using System.Reflection;
+using HarfBuzzSharp;
 using SkiaSharp;
-using SkiaSharp.HarfBuzz;
 
 namespace Endurance.Reports.Plots;
 
@@ -11,31 +11,33 @@ internal sealed class Lettering : IDisposable
 
     private static readonly SKTypeface RegularFace = Load("Fonts.DejaVuSans.ttf");
     private static readonly SKTypeface BoldFace = Load("Fonts.DejaVuSans-Bold.ttf");
-
-    /// <summary>Read only once they are made, so that drawings side by side share them.</summary>
-    private static readonly SKShaper RegularShaper = new(RegularFace);
-    private static readonly SKShaper BoldShaper = new(BoldFace);
+    private static readonly Face RegularLetters = LetterShaper.FaceOf(RegularFace);
+    private static readonly Face BoldLetters = LetterShaper.FaceOf(BoldFace);
 
     private readonly SKFont _font;
-    private readonly SKShaper _shaper;
+    private readonly LetterShaper _shaper;
 
-    private Lettering(string name, SKTypeface face, SKShaper shaper, float size)
+    private Lettering(string name, SKTypeface face, Face letters, float size)
     {
         Name = name + RoundedNumber.Short(size, 1);
         _font = new SKFont(face, size) { Hinting = SKFontHinting.None, Subpixel = true };
-        _shaper = shaper;
+        _shaper = new LetterShaper(letters, size);
     }
 
     /// <summary>Letters, digits and a dot; tells face and size.</summary>
     public string Name { get; }
 
-    public static Lettering Regular(float size) => new("r", RegularFace, RegularShaper, size);
+    public static Lettering Regular(float size) => new("r", RegularFace, RegularLetters, size);
 
-    public static Lettering Bold(float size) => new("b", BoldFace, BoldShaper, size);
+    public static Lettering Bold(float size) => new("b", BoldFace, BoldLetters, size);
 
-    public void Dispose() => _font.Dispose();
+    public void Dispose()
+    {
+        _shaper.Dispose();
+        _font.Dispose();
+    }
 
-    public float WidthOf(string text) => TextRuns.Of(text).Sum(run => _shaper.Shape(run, _font).Width);
+    public float WidthOf(string text) => TextRuns.Of(text).Aggregate(0f, (width, run) => _shaper.Set(run, width, glyphs: null));
 
     /// <summary>Draws one line on its baseline.</summary>
     /// <param name="canvas">Drawn on.</param>
@@ -102,13 +104,7 @@ internal sealed class Lettering : IDisposable
         var width = 0f;
         var glyphs = new List<PlacedGlyph>(text.Length);
         foreach (var run in TextRuns.Of(text))
-        {
-            var shaped = _shaper.Shape(run, _font);
-            for (var i = 0; i < shaped.Codepoints.Length; i++)
-                glyphs.Add(new PlacedGlyph((ushort)shaped.Codepoints[i], width + shaped.Points[i].X, shaped.Points[i].Y));
-            width += shaped.Width;
-        }
-
+            width = _shaper.Set(run, width, glyphs);
         return (glyphs, width);
     }
 
