@@ -18,5 +18,5 @@ public sealed record Trial(double Value, bool Passes, double Margin, Duration? E
     public ImmutableArray<Duration?> ByRequirement { get; init; } = [];
 
     /// <summary>Of the first case that could not be run to its end, which fails the trial; <see langword="null"/> when all could.</summary>
-    public Chatter? Chatter { get; init; }
+    public BreakOff? BreakOff { get; init; }
 }
