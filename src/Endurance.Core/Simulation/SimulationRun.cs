@@ -22,7 +22,7 @@ internal sealed class SimulationRun
     /// <summary>Steps that no case of minutes and hours needs.</summary>
     private const int MostSteps = 300_000;
 
-    /// <summary>Newton iterations that no case needs: shipped ones take thousands, one that switches every second for hours some hundred thousand.</summary>
+    /// <summary>Newton iterations that no case needs: shipped ones take up to some thousand, one that switches every second for two hours takes twenty thousand.</summary>
     private const int MostIterations = 5_000_000;
 
     private const double Safety = 0.9;

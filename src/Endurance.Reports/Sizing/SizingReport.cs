@@ -54,10 +54,10 @@ public static class SizingReport
     [
         first,
         value,
-        CellText.MinutesWithin(trial.Endurance, scenario.Horizon, trial.BreakOff),
+        CellText.MinutesWithin(trial.Endurance, scenario.Horizon, trial.DecidingBreakOff),
         trial.Required is { } required ? CellText.RoundMinutes(required) : CellText.Absent,
         trial.LimitedBy is null ? CellText.Absent : trial.Case,
-        CellText.LostFirst(trial.LimitedBy, trial.Endurance, trial.BreakOff),
+        CellText.LostFirst(trial.LimitedBy, trial.Endurance, trial.DecidingBreakOff),
         Judged(trial),
     ];
 
@@ -92,7 +92,9 @@ public static class SizingReport
         };
     }
 
-    private static string Decides(SizingAnswer answer) => answer.Deciding.LimitedBy is { } part
+    private static string Decides(SizingAnswer answer) => answer.Deciding is { DecidingBreakOff: { } breakOff } deciding && !(deciding.Endurance < breakOff.Time)
+        ? $"The case {deciding.Case} decides, which cannot be run to its end. "
+        : answer.Deciding.LimitedBy is { } part
         ? $"The case {answer.Deciding.Case} and {part} decide. "
         : "Nothing that a requirement names is lost within the horizon. ";
 
@@ -137,9 +139,9 @@ public static class SizingReport
                     pair.First.Name,
                     Rated(pair.First),
                     pair.First.Kilograms is { } mass ? RoundedNumber.Short(mass, 2) : CellText.Absent,
-                    CellText.MinutesWithin(pair.Second.Endurance, scenario.Horizon, pair.Second.BreakOff),
+                    CellText.MinutesWithin(pair.Second.Endurance, scenario.Horizon, pair.Second.DecidingBreakOff),
                     pair.Second.Case,
-                    CellText.LostFirst(pair.Second.LimitedBy, pair.Second.Endurance, pair.Second.BreakOff),
+                    CellText.LostFirst(pair.Second.LimitedBy, pair.Second.Endurance, pair.Second.DecidingBreakOff),
                     Judged(pair.Second)))]);
         }
     }

@@ -19,4 +19,7 @@ public sealed record Trial(double Value, bool Passes, double Margin, Duration? E
 
     /// <summary>Of the first case that could not be run to its end, which fails the trial; <see langword="null"/> when all could.</summary>
     public BreakOff? BreakOff { get; init; }
+
+    /// <summary>Of the case that decides, from where on nothing of it is known; <see langword="null"/> when it could be run to its end.</summary>
+    public BreakOff? DecidingBreakOff { get; init; }
 }

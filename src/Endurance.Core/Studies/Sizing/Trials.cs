@@ -42,6 +42,7 @@ internal static class Trials
         {
             ByRequirement = [.. least],
             BreakOff = breakOff,
+            DecidingBreakOff = deciding?.BreakOff,
         };
     }
 }
