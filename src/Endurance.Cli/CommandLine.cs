@@ -28,15 +28,15 @@ internal static class CommandLine
             TryWrite(error, "interrupted");
             return ExitCode.Interrupted;
         }
-        catch (Exception exception) when (exception is ChatteringException or StiffCaseException or OutputException)
+        catch (OutputException exception)
         {
             TryWrite(error, exception.Message);
             return ExitCode.Usage;
         }
-        catch (UnsolvedNetworkException exception)
+        catch (BrokenOffException exception)
         {
             TryWrite(error, exception.Message);
-            return ExitCode.Failed;
+            return ExitCode.Of(exception.BreakOff);
         }
         catch (IOException exception)
         {

@@ -1,3 +1,5 @@
+using Endurance.Simulation;
+
 namespace Endurance.Cli;
 
 /// <summary>What the program tells its caller.</summary>
@@ -17,4 +19,7 @@ internal static class ExitCode
 
     /// <summary>Stopped by Ctrl-C or SIGTERM; 128 and the number of SIGINT, as shells count.</summary>
     public const int Interrupted = 130;
+
+    /// <summary>Where a case could not be computed to its end: mostly for what the scenario asks, but an unsolved network is a failure of the program.</summary>
+    public static int Of(BreakOff breakOff) => breakOff.Cause == BreakOffCause.Unsolved ? Failed : Usage;
 }

@@ -16,8 +16,8 @@ internal static class CsvText
     public static string FromPerson(string text) =>
         text.Length > 0 && text[0] is '=' or '+' or '-' or '@' or '\t' or '\r' or '\n' ? Quoted("'" + text) : Quoted(text);
 
-    /// <summary>The parts that switched without end, parted by blanks; empty where none did.</summary>
-    public static string Chattering(Chatter? chatter) => chatter is null ? "" : FromPerson(string.Join(' ', chatter.Parts));
+    /// <summary>The parts that kept a case from being computed to its end, parted by blanks; empty where it was.</summary>
+    public static string Chattering(BreakOff? breakOff) => breakOff is null ? "" : FromPerson(string.Join(' ', breakOff.Parts));
 
     /// <summary>Empty where there is none.</summary>
     public static string Number(double? value) => value is { } number ? RoundedNumber.Short(number, NumberDecimals) : "";

@@ -46,18 +46,23 @@ internal static class JsonText
     /// <summary>Minutes, or <c>null</c>.</summary>
     public static void Minutes(Utf8JsonWriter json, string key, Duration? time) => Number(json, key, time?.Minutes, MinuteDecimals);
 
-    /// <summary>Which parts switched without end, and when; no key at all where none did.</summary>
-    public static void WriteChatter(Utf8JsonWriter json, Chatter? chatter)
+    /// <summary>Which parts kept a case from being computed to its end, and when; no key at all where it was. Of every cause: the finding says which.</summary>
+    public static void WriteBreakOff(Utf8JsonWriter json, BreakOff? breakOff)
     {
-        if (chatter is null)
+        if (breakOff is null)
             return;
         json.WriteStartObject("chattering");
+        WriteBreakOffMembers(json, breakOff);
+        json.WriteEndObject();
+    }
+
+    public static void WriteBreakOffMembers(Utf8JsonWriter json, BreakOff breakOff)
+    {
         json.WriteStartArray("parts");
-        foreach (var part in chatter.Parts)
+        foreach (var part in breakOff.Parts)
             json.WriteStringValue(part);
         json.WriteEndArray();
-        Minutes(json, "minutes", chatter.Time);
-        json.WriteEndObject();
+        Minutes(json, "minutes", breakOff.Time);
     }
 
     public static void WriteFinding(Utf8JsonWriter json, Finding finding)

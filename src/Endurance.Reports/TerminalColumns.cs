@@ -3,8 +3,8 @@ namespace Endurance.Reports;
 /// <summary>Shares the width of a terminal among the columns of a table so that words, and names above all, stay whole where they can.</summary>
 internal static class TerminalColumns
 {
-    /// <summary>Between two columns, and at both edges, the border draws nothing but blanks.</summary>
-    private const int Gap = 2;
+    /// <summary>Blanks after each column.</summary>
+    public const int Gap = 2;
 
     private const int LongestUnit = 5;
 
@@ -14,10 +14,10 @@ internal static class TerminalColumns
         var texts = table.Columns.Select((_, i) => table.Rows.Select(row => VisibleText.Of(row[i].Text)).ToArray()).ToArray();
         var cells = texts.Select(column => column.Select(text => text.Length).DefaultIfEmpty(0).Max()).ToArray();
         var whole = table.Columns.Select((column, i) => Math.Max(cells[i], column.Label.Length)).ToArray();
-        var widths = table.Columns.Select((column, i) => texts[i].Append(column.Label).Max(LongestWord)).ToArray();
-        var room = available - (Gap * (widths.Length + 1));
+        var room = available - (Gap * (whole.Length + 1));
         if (whole.Sum() <= room)
             return whole;
+        var widths = table.Columns.Select((column, i) => texts[i].Append(column.Label).Max(LongestWord)).ToArray();
         if (widths.Sum() > room)
             return null;
         for (var spare = room - widths.Sum(); spare > 0; spare--)

@@ -9,7 +9,7 @@ internal static class VisibleText
     /// <summary>Line ends and tabs become spaces; control, direction and other invisible characters become their code point, such as <c>U+202E</c>.</summary>
     public static string Of(string text)
     {
-        if (!text.EnumerateRunes().Any(rune => IsInvisible(rune) || rune == Rune.ReplacementChar))
+        if (IsPrintableAscii(text) || !text.EnumerateRunes().Any(rune => IsInvisible(rune) || rune == Rune.ReplacementChar))
             return text;
         var visible = new StringBuilder(text.Length);
         foreach (var rune in text.EnumerateRunes())
@@ -24,6 +24,9 @@ internal static class VisibleText
 
         return visible.ToString();
     }
+
+    /// <summary>Letters, digits, signs and blanks of ASCII, each of which takes one column of a terminal.</summary>
+    public static bool IsPrintableAscii(string text) => !text.AsSpan().ContainsAnyExceptInRange(' ', '~');
 
     /// <summary>At most so many characters; a longer text ends in an ellipsis.</summary>
     public static string Shortened(string text, int length)

@@ -1,4 +1,7 @@
 using System.Text.Json;
+using Endurance.Cli.Commands;
+using Endurance.Simulation;
+using Endurance.Studies;
 
 namespace Endurance.Cli.Tests;
 
@@ -56,6 +59,36 @@ public sealed class RunCommandTests : IDisposable
         Assert.Matches("^endurance: case plain_discharge: display switches itself on and off without end at minute [0-9.]+[.] Give the load a higher restart voltage", run.Error);
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("FAIL, chatters", ProgramRun.InProcess("run", file).Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("wiring FILE")]
+    [InlineData("loads FILE")]
+    [InlineData("compare FILE")]
+    [InlineData("report FILE --out PAGE")]
+    public void Command_OneCaseChatters_DoesTheRestAndExits2WithItsName(string command)
+    {
+        var file = _folder.Write("bench.yaml", Scenarios.Chattering);
+
+        var run = ProgramRun.InProcess([.. command.Split(' ').Select(word => word switch { "FILE" => file, "PAGE" => _folder["page.html"], _ => word })]);
+
+        Assert.Contains("endurance: case plain_discharge: display switches itself on and off without end at minute ", run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("case display_shed", run.Error, StringComparison.Ordinal);
+        Assert.Contains("display", command.StartsWith("report", StringComparison.Ordinal) ? File.ReadAllText(_folder["page.html"]) : run.Output, StringComparison.Ordinal);
+        Assert.Equal(2, run.ExitCode);
+    }
+
+    [Theory]
+    [InlineData(2, BreakOffCause.Chattering)]
+    [InlineData(2, BreakOffCause.TooStiff, BreakOffCause.Chattering)]
+    [InlineData(3, BreakOffCause.Unsolved, BreakOffCause.TooStiff)]
+    public void ExitCode_OfCasesThatBreakOff_IsThatOfTheWorst(int expected, params BreakOffCause[] causes)
+    {
+        var error = new StringWriter();
+
+        Assert.Equal(expected, ScenarioFile.ExitOf(0, [.. causes.Select(cause => new LeftOut($"case {cause}", new BreakOff { Cause = cause, Parts = ["bus"], Time = default, Words = "it breaks off", Remedy = "Mend it." }))], error));
+        Assert.StartsWith($"endurance: case {causes[0]}: it breaks off at minute 0.00. Mend it.", error.ToString(), StringComparison.Ordinal);
+        Assert.Equal(causes.Length, error.ToString().Count(character => character == '\n'));
     }
 
     [Fact]

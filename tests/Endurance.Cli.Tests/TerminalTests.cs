@@ -68,6 +68,13 @@ public sealed class TerminalTests : IDisposable
     public void Terminal_ShowsProgressWhereItCan(bool expected, string terminal, string option) =>
         Assert.Equal(expected, OnATerminal(Environment("TERM", terminal), $"failures BENCH {option}").Contains("100 % of ", StringComparison.Ordinal));
 
+    [ShellTheory("script")]
+    [InlineData("size BENCH --find health")]
+    [InlineData("compare BENCH")]
+    [InlineData("spread BENCH --samples 50")]
+    public void Terminal_ShowsTheProgressOfEveryStudy(string command) =>
+        Assert.Contains(" % of ", OnATerminal(Environment("TERM", "xterm"), command), StringComparison.Ordinal);
+
     private string OnATerminal(Dictionary<string, string> environment, string command)
     {
         var line = string.Join(' ', Arguments(command).Select(argument => $"'{argument}'"));

@@ -42,7 +42,7 @@ internal static class CompareCommand
         RequestedFolder.Write(request.OutputFolder, () => Files(results, request.Case ?? cases[0]), request.IsForced, request.IsQuiet ? null : error, cancellation);
         ResultFormat.Write(
             request.Format, () => LayoutJson.Write(results), () => LayoutCsv.Write(results), () => request.IsQuiet ? LayoutReport.Describe(results).InBrief : LayoutReport.Describe(results), screen, output);
-        return ScenarioFile.ExitOf(results.SelectMany(layout => layout.Cases).Select(one => one.Result), error);
+        return ScenarioFile.ExitOf([.. results.SelectMany(layout => layout.Cases).Select(one => one.Result)], error);
     }
 
     /// <summary>Each file as drawn, then its layouts; <see langword="null"/> after something was told to be wrong.</summary>

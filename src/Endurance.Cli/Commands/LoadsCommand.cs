@@ -18,7 +18,7 @@ internal static class LoadsCommand
         {
             var result = LoadAnalysisStudy.Run(scenario, cancellation);
             Write(parse.GetValue(format) ?? ResultFormat.Table, scenario, result, screen, output);
-            return result.Shares.All(share => share.IsWithin) ? ExitCode.Met : ExitCode.NotMet;
+            return ScenarioFile.ExitOf(result.Shares.All(share => share.IsWithin) ? ExitCode.Met : ExitCode.NotMet, result.LeftOut, error);
         }));
         return command;
     }

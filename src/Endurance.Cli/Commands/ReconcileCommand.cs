@@ -4,6 +4,7 @@ using Endurance.Cli.Logs;
 using Endurance.Cli.Output;
 using Endurance.Reports;
 using Endurance.Scenarios;
+using Endurance.Studies;
 using Endurance.Studies.GroundTest;
 using Endurance.Studies.Reconciliation;
 
@@ -45,7 +46,7 @@ internal static class ReconcileCommand
             () => request.Format == ResultFormat.Markdown ? ReconciliationReport.Describe(result) : ReconciliationReport.DescribeForScreen(result),
             screen,
             output);
-        return result.IsMet ? ExitCode.Met : ExitCode.NotMet;
+        return ScenarioFile.ExitOf(result.IsMet ? ExitCode.Met : ExitCode.NotMet, [.. plan.LeftOut, .. LeftOut.Of(result.After)], error);
     }
 
     private static int Refused(string reason, TextWriter error)

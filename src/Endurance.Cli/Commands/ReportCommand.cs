@@ -2,6 +2,8 @@ using System.CommandLine;
 using Endurance.Cli.Arguments;
 using Endurance.Cli.Output;
 using Endurance.Reports.Html;
+using Endurance.Studies;
+using Endurance.Studies.FailureCases;
 using Endurance.Yaml;
 
 namespace Endurance.Cli.Commands;
@@ -39,7 +41,10 @@ internal static class ReportCommand
             var facts = ReportFacts.Of(source, day, cancellation);
             Write(request.Place, ReviewPage.Write(facts), request.Force, cancellation);
             error.WriteLine($"wrote {request.Place}");
-            return ScenarioFile.ExitOf(facts.Cases, error);
+            return ScenarioFile.ExitOf(
+                facts.Cases.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met,
+                [.. LeftOut.Of(facts.Cases).Concat(facts.Wiring.LeftOut).DistinctBy(one => one.What)],
+                error);
         });
 
     private static byte[] Bytes(string path)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using Endurance.Cli.Arguments;
 using Endurance.Scenarios;
+using Endurance.Studies;
 using Endurance.Studies.FailureCases;
 using Endurance.Yaml;
 
@@ -50,19 +51,19 @@ internal static class ScenarioFile
         return answer(scenario);
     }
 
-    /// <summary>The exit code that cases ask for, after those that could not be run to their end are told: a fault of the scenario.</summary>
-    public static int ExitOf(IEnumerable<CaseResult> cases, TextWriter error)
-    {
-        var (isMet, isWhole) = (true, true);
-        foreach (var result in cases)
-        {
-            isMet &= result.Verdict != Verdict.Fail;
-            isWhole &= result.Chatter is null;
-            if (result.Chatter is { } chatter)
-                error.WriteLine($"endurance: {chatter.Told(result.Name)}");
-        }
+    /// <summary>The exit code that cases ask for, after those that could not be run to their end are told.</summary>
+    public static int ExitOf(IReadOnlyCollection<CaseResult> cases, TextWriter error) =>
+        ExitOf(cases.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met, LeftOut.Of(cases), error);
 
-        return !isWhole ? ExitCode.Usage : isMet ? ExitCode.Met : ExitCode.NotMet;
+    /// <summary>Tells what could not be computed, which decides the exit code before anything that could.</summary>
+    /// <param name="otherwise">The exit code where everything could be.</param>
+    /// <param name="leftOut">Each is told in a line of its own.</param>
+    /// <param name="error">Takes the lines.</param>
+    public static int ExitOf(int otherwise, IReadOnlyCollection<LeftOut> leftOut, TextWriter error)
+    {
+        foreach (var one in leftOut)
+            error.WriteLine($"endurance: {one.Told}");
+        return leftOut.Count == 0 ? otherwise : leftOut.Max(one => ExitCode.Of(one.BreakOff));
     }
 
     /// <summary>Why there is nothing to run in a faultless scenario; <see langword="null"/> when there is.</summary>

@@ -94,7 +94,7 @@ internal sealed class SizeCommand
             KeepsResistance = parse.GetValue(_keepResistance),
         };
         var withOffers = parse.GetValue(_offers);
-        var answer = SizingStudy.Answer(scenario, question, new SimulationOptions(), cancellation);
+        var answer = SizingStudy.Answer(scenario, question, new SimulationOptions(), progress.Report, cancellation);
         return new StudyOutput
         {
             Json = () => SizingJson.Write(scenario, answer, withOffers),

@@ -32,7 +32,7 @@ internal static class TestcardCommand
                 WriteFolder(into, Files(plan, parse.GetValue(format)), parse.GetValue(force), error, cancellation);
             else
                 output.Write(Text(plan, parse.GetValue(format) ?? ResultFormat.Markdown));
-            return ExitCode.Met;
+            return ScenarioFile.ExitOf(ExitCode.Met, plan.LeftOut, error);
         }));
         return command;
     }

@@ -23,7 +23,7 @@ internal static class WiringCommand
             {
                 var result = WiringStudy.Run(scenario, options.Read(parse), cancellation);
                 Write(parse.GetValue(format) ?? ResultFormat.Table, scenario, result, screen, output);
-                return result.Rows.Any(row => row.Verdict == WiringVerdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
+                return ScenarioFile.ExitOf(result.Rows.Any(row => row.Verdict == WiringVerdict.Fail) ? ExitCode.NotMet : ExitCode.Met, result.LeftOut, error);
             }));
         return command;
     }

@@ -1,6 +1,7 @@
 using Endurance.Cli.Commands;
 using Endurance.Reports.Html;
 using Endurance.Simulation;
+using Endurance.Studies;
 using Endurance.Studies.FailureCases;
 using Endurance.Yaml;
 
@@ -67,10 +68,12 @@ internal sealed class ScenarioWatch(string path, WatchBoard board, TextWriter to
                 return Refused(look, diagnostics + (source.Refusal is { } refusal ? refusal + "\n" : ""));
             var facts = ReportFacts.Of(source, day: null, cancellation);
             told.Write(diagnostics);
+            foreach (var leftOut in LeftOut.Of(facts.Cases))
+                told.WriteLine(leftOut.Told);
             told.WriteLine($"{path}: {Verdict(facts)}");
             return WatchState.Answered(look.Version, facts, diagnostics);
         }
-        catch (Exception exception) when (exception is ChatteringException or StiffCaseException or UnsolvedNetworkException)
+        catch (BrokenOffException exception)
         {
             return Refused(look, exception.Message + "\n");
         }

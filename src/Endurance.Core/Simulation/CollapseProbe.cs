@@ -72,7 +72,7 @@ internal sealed class CollapseProbe
         for (var i = 0; i < network.Chargers.Length; i++)
         {
             if (run.Charges(i))
-                motion[network.Chargers[i].From] += equations.ChargerWatts[i] / equations.Volts[network.Chargers[i].From];
+                motion[network.Chargers[i].From] += equations.Chargers[i] / equations.Volts[network.Chargers[i].From];
         }
     }
 

@@ -11,7 +11,6 @@ internal sealed class NetworkEquations
     private readonly NodalSystem nodal;
     private readonly BranchList branches;
     private readonly Junctions junctions;
-    private readonly ChargerInput[] inputs;
     private readonly Func<int, double> diodeWatts;
 
     /// <summary>By node, to the airframe. A node that no source reaches is held at 0 V.</summary>
@@ -31,10 +30,7 @@ internal sealed class NetworkEquations
         BatteryEmf = new double[network.Batteries.Length];
         BatteryResistance = new double[network.Batteries.Length];
         BatteryChargeLimit = new double[network.Batteries.Length];
-        ChargerWatts = new double[network.Chargers.Length];
-        inputs = new ChargerInput[network.Chargers.Length];
-        for (var i = 0; i < inputs.Length; i++)
-            inputs[i] = new ChargerInput();
+        Chargers = new Chargers(network, run);
         branches = new BranchList(network, run);
         amperes = new double[branches.SlotCount];
         leak = new double[n];
@@ -69,8 +65,8 @@ internal sealed class NetworkEquations
     /// <summary>At the output, of the last solution.</summary>
     public ReadOnlySpan<double> ChargerAmperes => amperes.AsSpan(branches.FirstCharger, network.Chargers.Length);
 
-    /// <summary>At the input; follows the output by <see cref="MoveChargers"/>.</summary>
-    public double[] ChargerWatts { get; }
+    /// <summary>What chargers take at their inputs; follows their outputs by <see cref="MoveChargers"/>.</summary>
+    public Chargers Chargers { get; }
 
     /// <summary>Some constant-power load is at a voltage at which its own conductors cannot carry its power.</summary>
     public bool IsBeyondAnEnd { get; private set; }
@@ -162,24 +158,19 @@ internal sealed class NetworkEquations
     }
 
     /// <summary>Sets the input power of every charger to what its output takes; <see langword="true"/> when any moved.</summary>
-    public bool MoveChargers()
-    {
-        var moved = false;
-        for (var i = 0; i < ChargerWatts.Length; i++)
-        {
-            var charger = network.Chargers[i];
-            moved |= inputs[i].MoveTo(run.Charges(i) ? Math.Max(0, Volts[charger.To]) * ChargerAmperes[i] / charger.Efficiency : 0);
-            ChargerWatts[i] = inputs[i].Watts;
-        }
-
-        return moved;
-    }
+    public bool MoveChargers() => Chargers.Move(Volts, ChargerAmperes);
 
     /// <summary>Takes guesses of the junction temperatures that follow their heat, kelvin by feed, to start from.</summary>
     public void StartJunctions(ReadOnlySpan<double> kelvin) => junctions.Start(kelvin);
 
     /// <summary>Sets junctions to ambient plus their heat times the heat path; <see langword="true"/> when any moved.</summary>
-    public bool MoveJunctions() => junctions.Move(diodeWatts);
+    public bool MoveJunctions()
+    {
+        if (!junctions.Move(diodeWatts))
+            return false;
+        Chargers.Forget();
+        return true;
+    }
 
     /// <summary>Fills residual, Jacobian and branch currents at the present voltages.</summary>
     public void Assemble()
@@ -282,7 +273,7 @@ internal sealed class NetworkEquations
                 BranchLaw.Regulated(ref branch, network.Chargers[part].Output, network.Chargers[part].Droop, network.Chargers[part].Limit);
                 break;
             case BranchKind.ChargerInput:
-                IsBeyondAnEnd |= BranchLaw.ConstantPower(ref branch, ChargerWatts[part] * PowerShare, 0);
+                IsBeyondAnEnd |= BranchLaw.ConstantPower(ref branch, Chargers[part] * PowerShare, 0);
                 break;
             case BranchKind.Power:
                 IsBeyondAnEnd |= BranchLaw.ConstantPower(ref branch, branch.Value * PowerShare, branch.Detail);

@@ -85,13 +85,23 @@ internal sealed class OperatingPointSolver
     {
         const int rounds = 120, together = 20;
         var chargersMove = false;
+        equations.Chargers.Start();
         for (var i = 0; i < rounds; i++)
         {
             // What a charger takes moves by less than a balance may be off, which near a collapse is many times that in volts.
             asks = chargersMove ? SmallStep.Always : mayFloat && i == 0 ? SmallStep.WhereLoose : SmallStep.Never;
             if (!TryAtFixedJunctions())
-                return false;
+            {
+                // What was guessed for a charger can be more than the network gives, where what it would settle at is not.
+                chargersMove = equations.Chargers.TryLower();
+                if (chargersMove)
+                    continue;
+                return TryRaised();
+            }
+
             chargersMove = equations.MoveChargers();
+            if (chargersMove && equations.Chargers.IsAnyCornered)
+                return TryRaised();
             // Where each throws the other off, chargers settle first at every temperature.
             if (chargersMove && i >= together)
                 continue;
@@ -105,6 +115,9 @@ internal sealed class OperatingPointSolver
         equations.ThermalRunaway = true;
         return true;
     }
+
+    /// <summary>Solves with what chargers took when there was first no operating point, so that the collapse is marked as it was then.</summary>
+    private bool TryRaised() => equations.Chargers.TryRaise() && TryAtFixedJunctions() && !equations.MoveChargers();
 
     private bool TryAtFixedJunctions()
     {

@@ -172,7 +172,7 @@ internal sealed class RunSystem : IDifferentialSystem
         for (var i = 0; i < network.Chargers.Length; i++)
         {
             rates[layout.SourceEnergy] += equations.ChargerAmperes[i] * volts[network.Chargers[i].To];
-            sink += run.Charges(i) ? equations.ChargerWatts[i] : 0;
+            sink += run.Charges(i) ? equations.Chargers[i] : 0;
         }
 
         for (var i = network.FirstGround; i < network.NodeCount; i++)

@@ -36,7 +36,10 @@ public sealed record SimulationResult
     public required Duration End { get; init; }
 
     /// <summary>Why the run broke off at <see cref="End"/>, with everything up to there; <see langword="null"/> when it went on to its end.</summary>
-    public Chatter? Chatter { get; init; }
+    public BreakOff? BreakOff { get; init; }
+
+    /// <summary>The network was solved at zero; <see langword="false"/> only with a <see cref="BreakOff"/>, and then no volts and amperes are known.</summary>
+    public bool HasBegun { get; init; } = true;
 
     /// <summary>Energy out of the sources less energy into loads and losses, over the energy out of the sources.</summary>
     public required double EnergyResidual { get; init; }

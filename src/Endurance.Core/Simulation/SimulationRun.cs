@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using Endurance.Findings;
 using Endurance.Numerics;
 using Endurance.Scenarios;
 using Endurance.Simulation.Events;
@@ -24,6 +22,9 @@ internal sealed class SimulationRun
     /// <summary>Steps that no case of minutes and hours needs.</summary>
     private const int MostSteps = 300_000;
 
+    /// <summary>Newton iterations that no case needs: shipped ones take up to some thousand, one that switches every second for two hours takes twenty thousand.</summary>
+    private const int MostIterations = 5_000_000;
+
     private const double Safety = 0.9;
     private const double LargestGrowth = 5;
     private const double LargestCut = 0.2;
@@ -33,7 +34,6 @@ internal sealed class SimulationRun
 
     private readonly CompiledNetwork network;
     private readonly SimulationOptions options;
-    private readonly string caseName;
     private readonly RunState run;
     private readonly Watches watches;
     private readonly RunClock clock;
@@ -67,7 +67,6 @@ internal sealed class SimulationRun
     {
         this.network = network;
         this.options = options;
-        caseName = failureCase.Name;
         horizon = scenario.Horizon.Seconds;
         run = new RunState(network, scenario);
         watches = new Watches(network, TimelineCompiler.Compile(scenario, failureCase), TimelineCompiler.CompileWarnings(scenario));
@@ -97,6 +96,9 @@ internal sealed class SimulationRun
 
     public bool IsFinished => t >= horizon || decided?.IsDecided(t) == true || (!run.AnySource() && !clock.IsAnythingToCome(y));
 
+    /// <summary>Seconds from zero.</summary>
+    public double Now => t;
+
     /// <summary>Energy out of the sources so far, less what charged them.</summary>
     public double SourceJoules => y[layout.SourceEnergy];
 
@@ -112,8 +114,12 @@ internal sealed class SimulationRun
     }
 
     /// <summary>One step of integration, and whatever comes due at its end.</summary>
+    /// <exception cref="BrokenOffException">The case cannot be computed further.</exception>
+    /// <exception cref="UnsolvedNetworkException">The solver did not reach its accuracy.</exception>
     public void Advance()
     {
+        if (solver.Iterations > MostIterations)
+            throw new BrokenOffException(BreakOff.OfEffort(network.NodeNames[solver.Equations.WorstBus()], t, MostIterations));
         var limit = clock.NextDue(t) - t;
         var h = Math.Min(Math.Min(suggested, longestStep), Math.Min(limit, ToNextKnot()));
         system.StagesDue = 0;
@@ -134,7 +140,7 @@ internal sealed class SimulationRun
         }
 
         if (++accepted + rejected > MostSteps)
-            throw new StiffCaseException(caseName, FastestBattery(), t / 60, MostSteps);
+            throw new BrokenOffException(BreakOff.OfSteps(FastestBattery(), t, MostSteps));
         var grown = h * Math.Clamp(Safety * Math.Pow(Math.Max(error, 1e-10), power), LargestCut, LargestGrowth);
         suggested = h < suggested ? Math.Max(suggested, grown) : grown;
         if (isDue)
@@ -160,24 +166,27 @@ internal sealed class SimulationRun
             EndDead();
         journal.Note(t, EventKind.End, "", t >= horizon || decided?.IsDecided(t) == true ? "end of the time simulated" : "no source left");
         var statistics = new SimulationStatistics(accepted, rejected, solver.Solves, solver.Iterations);
-        return recorder.Result(y, t, start, statistics, trace?.ToTrace(), Findings());
+        return recorder.Result(y, t, start, statistics, trace?.ToTrace(), RunFindings.Of(network, watches, solver.Equations));
     }
 
-    /// <summary>What is known up to the instant at which parts began to switch each other without end.</summary>
-    public SimulationResult BrokenOff(Chatter chatter)
+    /// <summary>What is known up to the instant at which the case could not be computed further.</summary>
+    public SimulationResult BrokenOff(BreakOff breakOff)
     {
-        if (!hasBegun && system.TrySolve(y))
+        var isSolved = breakOff.Cause != BreakOffCause.Unsolved;
+        if (!hasBegun && isSolved && system.TrySolve(y))
         {
+            hasBegun = true;
             recorder.Begin(y);
             trace?.Add(0, y);
         }
 
         var statistics = new SimulationStatistics(accepted, rejected, solver.Solves, solver.Iterations);
-        var result = recorder.Result(y, t, start, statistics, trace?.ToTrace(), RunFindings.OfDiodes(solver.Equations));
+        var result = recorder.Result(y, t, start, statistics, trace?.ToTrace(), isSolved ? RunFindings.OfDiodes(solver.Equations) : []);
         return result with
         {
-            Chatter = chatter,
-            Events = [.. result.Events, new TimedEvent(chatter.Time, EventKind.End, "", chatter.Words)],
+            BreakOff = breakOff,
+            HasBegun = hasBegun,
+            Events = [.. result.Events, new TimedEvent(breakOff.Time, EventKind.End, "", breakOff.Words)],
         };
     }
 
@@ -286,6 +295,4 @@ internal sealed class SimulationRun
         method.Interpolate(last, sample);
         system.TrySolve(sample);
     }
-
-    private ImmutableArray<Finding> Findings() => RunFindings.Of(network, watches, solver.Equations);
 }

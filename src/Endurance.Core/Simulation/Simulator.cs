@@ -19,20 +19,17 @@ public sealed class Simulator
     }
 
     /// <summary>Simulates from zero to the horizon, or until no source is left and no timed step is to come.</summary>
-    /// <exception cref="ChatteringException">Parts switch each other without end.</exception>
-    /// <exception cref="StiffCaseException">A value far out of proportion makes the case endless to compute.</exception>
-    /// <exception cref="UnsolvedNetworkException">The solver did not reach its accuracy.</exception>
+    /// <exception cref="BrokenOffException">The case cannot be computed to its end.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public SimulationResult Run(FailureCase failureCase, SimulationOptions options, CancellationToken cancellation = default)
     {
-        var result = RunUntilChatter(failureCase, options, cancellation);
-        return result.Chatter is { } chatter ? throw new ChatteringException(chatter, failureCase.Name) : result;
+        var result = RunUntilBreakOff(failureCase, options, cancellation);
+        return result.BreakOff is { } breakOff ? throw new BrokenOffException(breakOff, failureCase.Name) : result;
     }
 
-    /// <summary>As <see cref="Run"/>, but parts that switch each other without end are an outcome: the run breaks off there and says so in <see cref="SimulationResult.Chatter"/>.</summary>
-    /// <exception cref="UnsolvedNetworkException">The solver did not reach its accuracy.</exception>
+    /// <summary>As <see cref="Run"/>, but a case that cannot be computed to its end is an outcome: the run breaks off there and says so in <see cref="SimulationResult.BreakOff"/>.</summary>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public SimulationResult RunUntilChatter(FailureCase failureCase, SimulationOptions options, CancellationToken cancellation = default)
+    public SimulationResult RunUntilBreakOff(FailureCase failureCase, SimulationOptions options, CancellationToken cancellation = default)
     {
         var run = new SimulationRun(scenario, network, failureCase, options);
         try
@@ -46,22 +43,35 @@ public sealed class Simulator
 
             return run.Result();
         }
-        catch (ChatteringException chattering)
+        catch (BrokenOffException broken)
         {
-            return run.BrokenOff(chattering.Chatter);
+            return run.BrokenOff(broken.BreakOff);
+        }
+        catch (UnsolvedNetworkException unsolved)
+        {
+            return run.BrokenOff(BreakOff.OfUnsolved(unsolved, run.Now));
         }
     }
 
     /// <summary>Settles time zero only, and tells what is lost there at once.</summary>
+    /// <exception cref="BrokenOffException">It does not settle.</exception>
     internal ImmutableArray<LoadOutcome> RunStart(FailureCase failureCase) => Start(failureCase, new SimulationOptions()).Loads;
 
     /// <summary>Settles time zero only; the first sample of the trace is the settled network.</summary>
+    /// <exception cref="BrokenOffException">It does not settle.</exception>
     internal SimulationResult Start(FailureCase failureCase) => Start(failureCase, new SimulationOptions { SampleInterval = scenario.Horizon });
 
     private SimulationResult Start(FailureCase failureCase, SimulationOptions options)
     {
         var run = new SimulationRun(scenario, network, failureCase, options);
-        run.Begin();
-        return run.Result();
+        try
+        {
+            run.Begin();
+            return run.Result();
+        }
+        catch (UnsolvedNetworkException unsolved)
+        {
+            throw new BrokenOffException(BreakOff.OfUnsolved(unsolved, run.Now), failureCase.Name);
+        }
     }
 }

@@ -1,22 +1,31 @@
+using System.Globalization;
+
 namespace Endurance.Simulation;
 
-/// <summary>The network solver did not reach its accuracy. A fault of this program, unless its message says what to change; no number of the run is to be used.</summary>
-public sealed class UnsolvedNetworkException : Exception
+/// <summary>The network solver did not reach its accuracy. No number of the network is to be used; <see cref="Simulator"/> makes a <see cref="BreakOff"/> of it.</summary>
+internal sealed class UnsolvedNetworkException : Exception
 {
     public UnsolvedNetworkException(string bus, double residualAmperes)
-        : base(string.Create(System.Globalization.CultureInfo.InvariantCulture,
-            $"The network was not solved: {residualAmperes:G3} A do not balance at {bus}."))
+        : this(
+            bus,
+            string.Create(CultureInfo.InvariantCulture, $"{residualAmperes:G3} A do not balance at {bus}"),
+            "Look there for a value far out of proportion; without one it is a fault of this program.")
     {
-        Bus = bus;
     }
 
-    private UnsolvedNetworkException(string bus, string message)
-        : base(message) => Bus = bus;
+    private UnsolvedNetworkException(string bus, string reason, string remedy)
+        : base($"The network was not solved: {reason}. {remedy}") => (Bus, Reason, Remedy) = (bus, reason, remedy);
 
     /// <summary>Chargers that feed each other in a circle can chase each other without end.</summary>
     public static UnsolvedNetworkException OfChargers(string charger, string bus) =>
-        new(bus, $"The network was not solved: what {charger} takes at {bus} does not settle, because chargers feed each other in a circle. Switch one of them off.");
+        new(bus, $"what {charger} takes at {bus} does not settle, because chargers feed each other in a circle", "Switch one of them off.");
 
     /// <summary>The bus with the largest imbalance.</summary>
     public string Bus { get; }
+
+    /// <summary>A clause without an end.</summary>
+    public string Reason { get; }
+
+    /// <summary>What to change; a sentence.</summary>
+    public string Remedy { get; }
 }

@@ -11,9 +11,21 @@ internal static class CellText
     /// <summary>Stands for "does not apply".</summary>
     public const string Absent = "-";
 
+    /// <summary>Stands for what a case that could not be computed to its end would have told.</summary>
+    public const string NotKnown = "not known";
+
     public static string Minutes(Duration time) => RoundedNumber.Fixed(time.Minutes, 1);
 
     public static string MinutesOr(Duration? time, string absent) => time is { } reached ? Minutes(reached) : absent;
+
+    /// <summary>As <see cref="MinutesWithin(Duration?, Duration)"/>; what was not reached before a break-off is not known.</summary>
+    public static string MinutesWithin(Duration? time, Duration horizon, BreakOff? breakOff) =>
+        IsKnown(time, breakOff) ? MinutesWithin(time, horizon) : NotKnown;
+
+    /// <summary>What was lost first at a time; what was not lost before a break-off is not known.</summary>
+    public static string LostFirst(string? part, Duration? time, BreakOff? breakOff) => IsKnown(time, breakOff) ? part ?? "nothing" : NotKnown;
+
+    private static bool IsKnown(Duration? time, BreakOff? breakOff) => breakOff is null || time < breakOff.Time;
 
     /// <summary>A round number of minutes as a person would say it: 30, 37.5.</summary>
     public static string RoundMinutes(Duration time) => RoundedNumber.Short(time.Minutes, 1);
@@ -36,7 +48,7 @@ internal static class CellText
 
     /// <summary>That of a requirement in a case; a case that breaks off fails with any.</summary>
     public static string Margin(CaseResult result, RequirementResult judged, Duration horizon) =>
-        result.Chatter is null ? Margin(judged.Endurance, judged.Requirement.Endure, horizon) : "not known";
+        result.BreakOff is null ? Margin(judged.Endurance, judged.Requirement.Endure, horizon) : NotKnown;
 
     public static string Volts(Voltage voltage) => RoundedNumber.Fixed(voltage.Volts, 2);
 
@@ -48,9 +60,15 @@ internal static class CellText
     public static string Percent(double fraction) => RoundedNumber.Fixed(fraction * 100, 1);
 
     /// <summary>The verdict of a case, with the word for one that could not be run to its end.</summary>
-    public static ReportCell Judged(CaseResult result) => Judged(result.Verdict, result.Chatter);
+    public static ReportCell Judged(CaseResult result) => Judged(result.Verdict, result.BreakOff);
 
-    public static ReportCell Judged(Verdict verdict, Chatter? chatter) => chatter is null ? Judged(verdict) : new("FAIL, chatters", CellTone.Bad);
+    public static ReportCell Judged(Verdict verdict, BreakOff? breakOff) => breakOff?.Cause switch
+    {
+        null => Judged(verdict),
+        BreakOffCause.Chattering => new("FAIL, chatters", CellTone.Bad),
+        BreakOffCause.TooStiff => new("FAIL, too stiff", CellTone.Bad),
+        _ => new("FAIL, not solved", CellTone.Bad),
+    };
 
     public static ReportCell Judged(Verdict verdict) => verdict switch
     {

@@ -29,9 +29,7 @@ internal static class CaseSection
         .. Requirements(scenario.Horizon, result),
         .. Landing(scenario.Horizon, result),
         Loads(scenario, result),
-        Buses(scenario.Horizon, result),
-        Batteries(result.Chatter?.Time ?? scenario.Horizon, result),
-        .. Feeds(result),
+        .. result.Run.HasBegun ? [Buses(scenario.Horizon, result), Batteries(scenario.Horizon, result), .. Feeds(result)] : ImmutableArray<ReportBlock>.Empty,
     ];
 
     private static ReportTable Events(CaseResult result) => new(
@@ -75,10 +73,10 @@ internal static class CaseSection
                 [.. result.Requirements.Select(judged => Row(
                     SummaryTable.Subject(judged.Requirement) + (judged.Requirement.DipsAllowed ? " (dips allowed)" : ""),
                     CellText.RoundMinutes(judged.Requirement.Endure),
-                    CellText.MinutesWithin(judged.Endurance, horizon),
+                    CellText.MinutesWithin(judged.Endurance, horizon, result.BreakOff),
                     CellText.Margin(result, judged, horizon),
-                    judged.LimitedBy ?? "nothing",
-                    CellText.Judged(judged.Verdict, result.Chatter)))]),
+                    CellText.LostFirst(judged.LimitedBy, judged.Endurance, result.BreakOff),
+                    CellText.Judged(judged.Verdict, result.BreakOff)))]),
         ];
     }
 
@@ -106,15 +104,15 @@ internal static class CaseSection
                 outcome.Name,
                 loads[outcome.Name].IsEssential ? "yes" : "",
                 loads[outcome.Name].Bus,
-                outcome.WasConnected ? LossOf(outcome, outcome.TimePowered, scenario.Horizon) : "not on",
-                outcome.WasConnected ? LossOf(outcome, outcome.TimeLostForGood, scenario.Horizon) : "not on",
+                outcome.WasConnected ? LossOf(outcome, outcome.TimePowered, scenario.Horizon, result.BreakOff) : "not on",
+                outcome.WasConnected ? LossOf(outcome, outcome.TimeLostForGood, scenario.Horizon, result.BreakOff) : "not on",
                 outcome.LostBecause is { } reason ? Wording.Of(reason) : CellText.Absent,
                 CellText.MinutesOr(outcome.TimeShed, CellText.Absent)))]);
     }
 
     /// <summary>A load that was switched off before it could be lost has no "more than".</summary>
-    private static string LossOf(LoadOutcome outcome, Duration? lost, Duration horizon) =>
-        lost is null && outcome.TimeShed is not null ? CellText.Absent : CellText.MinutesWithin(lost, horizon);
+    private static string LossOf(LoadOutcome outcome, Duration? lost, Duration horizon, BreakOff? breakOff) =>
+        lost is null && outcome.TimeShed is not null ? CellText.Absent : CellText.MinutesWithin(lost, horizon, breakOff);
 
     private static ReportTable Buses(Duration horizon, CaseResult result) => new(
         "Buses",
@@ -124,8 +122,8 @@ internal static class CaseSection
             CellText.Volts(bus.StartVoltage),
             CellText.Volts(bus.LowestVoltage),
             bus.Cutoff is { } cutoff ? CellText.Volts(cutoff) : CellText.Absent,
-            bus.Cutoff is null ? CellText.Absent : CellText.MinutesWithin(bus.TimeToCutoff, horizon),
-            bus.Cutoff is null ? CellText.Absent : CellText.MinutesWithin(bus.TimeToCutoffForGood, horizon)))]);
+            bus.Cutoff is null ? CellText.Absent : CellText.MinutesWithin(bus.TimeToCutoff, horizon, result.BreakOff),
+            bus.Cutoff is null ? CellText.Absent : CellText.MinutesWithin(bus.TimeToCutoffForGood, horizon, result.BreakOff)))]);
 
     private static ReportTable Batteries(Duration horizon, CaseResult result) => new(
         "Batteries",
@@ -143,7 +141,7 @@ internal static class CaseSection
             RoundedNumber.Fixed(battery.Delivered.AmpereHours, 2),
             RoundedNumber.Fixed(battery.DeliveredEnergy.WattHours, 1),
             RoundedNumber.Fixed(battery.Received.AmpereHours, 2),
-            CellText.MinutesWithin(battery.TimeToExhaustion, horizon)))]);
+            CellText.MinutesWithin(battery.TimeToExhaustion, horizon, result.BreakOff)))]);
 
     private static ImmutableArray<ReportBlock> Feeds(CaseResult result)
     {

@@ -32,7 +32,7 @@ public static class FailureCaseCsv
                 outcome.LostBecause is { } reason ? Wording.Of(reason) : "",
                 CsvText.Minutes(outcome.TimeShed),
                 CsvText.Minutes(scenario.Horizon),
-                CsvText.Chattering(result.Chatter),
+                CsvText.Chattering(result.BreakOff),
             ])));
     }
 }

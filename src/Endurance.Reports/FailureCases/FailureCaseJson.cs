@@ -34,14 +34,15 @@ public static class FailureCaseJson
             Minutes(json, "endurance_minutes_kinetic", kinetic.Endurance);
         Minutes(json, "minutes_after_recognition", result.AfterRecognition);
         json.WriteString("limited_by", result.LimitedBy);
-        WriteChatter(json, result.Chatter);
+        WriteBreakOff(json, result.BreakOff);
         if (result.LandingReserve is { } reserve)
             Minutes(json, "latest_approach_minutes", reserve.Latest);
         WriteArray(json, "requirements", result.Requirements, WriteRequirement);
-        WriteArray(json, "buses", result.Run.Buses, WriteBus);
+        var isSolved = result.Run.HasBegun; // numbers of a network that was never solved are none
+        WriteArray(json, "buses", isSolved ? result.Run.Buses : [], WriteBus);
         WriteArray(json, "loads", result.Run.Loads, WriteLoad);
-        WriteArray(json, "batteries", result.Run.Batteries, WriteBattery);
-        WriteArray(json, "feeds", result.Run.Feeds, WriteFeed);
+        WriteArray(json, "batteries", isSolved ? result.Run.Batteries : [], WriteBattery);
+        WriteArray(json, "feeds", isSolved ? result.Run.Feeds : [], WriteFeed);
         WriteArray(json, "events", result.Run.Events, WriteEvent);
         WriteArray(json, "findings", result.Findings, WriteFinding);
         WriteArray(json, "assumptions", result.Assumptions, WriteAssumption);

@@ -27,7 +27,7 @@ public static class FailureCaseReport
     /// <summary>Of cases that were run to their end; a single one keeps its own.</summary>
     private static ImmutableArray<Finding> Shared(ImmutableArray<CaseResult> cases)
     {
-        var whole = cases.Where(result => result.Chatter is null).ToArray();
+        var whole = cases.Where(result => result.BreakOff is null).ToArray();
         return whole.Length < 2 ? [] : [.. whole[0].Findings.Distinct().Where(finding => whole.All(result => result.Findings.Contains(finding)))];
     }
 

@@ -32,8 +32,8 @@ internal static class SummaryTable
         return
         [
             result.Name,
-            result.LimitedBy ?? "nothing",
-            CellText.MinutesWithin(result.Endurance, horizon),
+            CellText.LostFirst(result.LimitedBy, result.Endurance, result.BreakOff),
+            CellText.MinutesWithin(result.Endurance, horizon, result.BreakOff),
             AfterRecognition(horizon, result),
             deciding is null ? CellText.Absent : $"{Subject(deciding.Requirement)} {CellText.RoundMinutes(deciding.Requirement.Endure)}",
             deciding is null ? CellText.Absent : CellText.Margin(result, deciding, horizon),
@@ -49,6 +49,8 @@ internal static class SummaryTable
 
     private static string AfterRecognition(Duration horizon, CaseResult result)
     {
+        if (result.BreakOff is { } breakOff && !(result.Endurance < breakOff.Time))
+            return CellText.NotKnown;
         if (result.AfterRecognition is { } left)
             return CellText.Minutes(left);
         if (result.Run.Recognition is not { } recognised)

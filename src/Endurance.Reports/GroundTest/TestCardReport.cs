@@ -18,6 +18,7 @@ public static class TestCardReport
             new ReportHeading("Build-up"),
             new ReportList("", plan.BuildUp),
             new ReportList("When the timed run ends", plan.StopRule),
+            .. StudyBlocks.ListUnlessEmpty("Not on this card, because it cannot be predicted", [.. plan.LeftOut.Select(one => one.Told)]),
             new ReportTable("Written by", [new("date"), new("place"), new("at the master"), new("at the meters"), new("ambient", "degC")], [["", "", "", "", ""]]),
             .. plan.Points.GroupBy(point => point.Group).SelectMany(Section),
         ]);

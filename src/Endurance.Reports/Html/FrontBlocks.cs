@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Simulation;
+using Endurance.Studies;
 using Endurance.Studies.FailureCases;
 
 namespace Endurance.Reports.Html;
@@ -14,6 +15,7 @@ internal static class FrontBlocks
     public static ImmutableArray<ReportBlock> Of(ReviewFacts facts) =>
     [
         new ReportParagraph(Verdict(facts.Cases)),
+        .. StudyBlocks.ListUnlessEmpty("Cases that could not be run to their end; they count as failed", [.. LeftOut.Of(facts.Cases).Select(one => one.Told)]),
         .. FailureCaseReport.Summary(facts.Scenario, facts.Cases).Select(block => block is ReportTable table ? WithRoles(table, facts) : block),
         .. RoleNote(facts.Scenario),
         .. Loads(facts),
@@ -54,7 +56,7 @@ internal static class FrontBlocks
         var loads = result.Run.Loads.Where(load => role.Loads.Contains(load.Name, StringComparer.Ordinal)).ToArray();
         var used = loads.Where(load => load.WasConnected && (load.TimePowered is not null || load.TimeShed is null)).ToArray();
         var last = Array.Find(used, load => load.TimePowered is null) ?? used.MaxBy(load => load.TimePowered!.Value.Seconds);
-        return Minutes(last ?? Array.Find(loads, load => load.WasConnected) ?? loads[0], horizon);
+        return Minutes(last ?? Array.Find(loads, load => load.WasConnected) ?? loads[0], horizon, result.BreakOff);
     }
 
     private static ImmutableArray<ReportBlock> Loads(ReviewFacts facts)
@@ -68,14 +70,14 @@ internal static class FrontBlocks
                 "Minutes until each essential load is first lost",
                 [new("failure case"), .. essential.Select(name => new ReportColumn(name, "min"))],
                 [.. facts.Cases.Select(result => ImmutableArray.Create<ReportCell>(
-                    [result.Name, .. essential.Select(name => (ReportCell)Minutes(result.Run.Loads.Single(load => string.Equals(load.Name, name, StringComparison.Ordinal)), facts.Scenario.Horizon))]))]),
+                    [result.Name, .. essential.Select(name => (ReportCell)Minutes(result.Run.Loads.Single(load => string.Equals(load.Name, name, StringComparison.Ordinal)), facts.Scenario.Horizon, result.BreakOff))]))]),
         ];
     }
 
-    private static string Minutes(LoadOutcome load, Duration horizon)
+    private static string Minutes(LoadOutcome load, Duration horizon, BreakOff? breakOff)
     {
         if (!load.WasConnected)
             return "not on";
-        return load.TimePowered is null && load.TimeShed is { } shed ? $"off at {CellText.Minutes(shed)}" : CellText.MinutesWithin(load.TimePowered, horizon);
+        return load.TimePowered is null && load.TimeShed is { } shed ? $"off at {CellText.Minutes(shed)}" : CellText.MinutesWithin(load.TimePowered, horizon, breakOff);
     }
 }

@@ -33,7 +33,7 @@ public static class LayoutJson
         json.WriteString("verdict", Wording.Of(one.Result.Verdict));
         Minutes(json, "endurance_minutes", one.Result.Endurance);
         json.WriteString("limited_by", one.Result.LimitedBy);
-        WriteChatter(json, one.Result.Chatter);
+        WriteBreakOff(json, one.Result.BreakOff);
         Number(json, "start_volts", one.StartVoltage?.Volts, Decimals);
         Number(json, "end_volts", one.EndVoltage?.Volts, Decimals);
         Number(json, "highest_diode_watts", one.HighestDiodePower?.Watts, Decimals);

@@ -52,7 +52,7 @@ public static class LayoutReport
         [
             layout.Name,
             shortest.Result.Name,
-            CellText.MinutesWithin(shortest.Result.Endurance, layout.Scenario.Horizon),
+            CellText.MinutesWithin(shortest.Result.Endurance, layout.Scenario.Horizon, shortest.Result.BreakOff),
             RoundedNumber.Short(layout.Parts, 0),
             $"{RoundedNumber.Short(layout.FailuresSurvived, 0)} of {RoundedNumber.Short(layout.FailuresTried, 0)}",
             RoundedNumber.Short(layout.Findings, 0),
@@ -66,8 +66,8 @@ public static class LayoutReport
     private static ImmutableArray<ReportCell> CaseRow(LayoutResult layout, LayoutCase one) =>
     [
         layout.Name,
-        one.Result.LimitedBy ?? "nothing",
-        CellText.MinutesWithin(one.Result.Endurance, layout.Scenario.Horizon),
+        CellText.LostFirst(one.Result.LimitedBy, one.Result.Endurance, one.Result.BreakOff),
+        CellText.MinutesWithin(one.Result.Endurance, layout.Scenario.Horizon, one.Result.BreakOff),
         one.StartVoltage is { } start ? CellText.Volts(start) : CellText.Absent,
         one.EndVoltage is { } end ? CellText.Volts(end) : CellText.Absent,
         one.HighestDiodePower is { } power ? RoundedNumber.Fixed(power.Watts, 2) : CellText.Absent,

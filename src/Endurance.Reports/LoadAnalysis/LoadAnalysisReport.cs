@@ -99,7 +99,7 @@ public static class LoadAnalysisReport
     }
 
     private static string Simulated(AmpMinuteComparison compared, Duration horizon) =>
-        CellText.MinutesWithin(compared.Simulated, horizon) + (compared.IsNeverCovered ? ", no landing" : "");
+        CellText.MinutesWithin(compared.Simulated, horizon, compared.BreakOff) + (compared.IsNeverCovered ? ", no landing" : "");
 
     internal static string Kind(LoadItem item) => item.IsIntermittent ? "intermittent" : "continuous";
 

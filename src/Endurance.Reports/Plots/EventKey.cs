@@ -16,7 +16,7 @@ internal static class EventKey
         var groups = new List<List<ToldEvent>>();
         foreach (var told in ToldEvent.Of(run.Events))
         {
-            if (told.Event.Kind is EventKind.End && run.Chatter is null && !TracePoints.EndedEarly(scenario, run))
+            if (told.Event.Kind is EventKind.End && run.BreakOff is null && !TracePoints.EndedEarly(scenario, run))
                 continue;
             if (groups.Count == 0 || told.Event.Time.Minutes - groups[^1][0].Event.Time.Minutes > span * MarkWidth)
                 groups.Add([]);

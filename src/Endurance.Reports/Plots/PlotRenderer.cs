@@ -16,8 +16,8 @@ public static class PlotRenderer
     private const float BelowPanels = 64;
     private const float BetweenPanels = 44;
 
-    /// <summary>Trying every filter on each row takes thrice as long and gains nothing on large even areas.</summary>
-    private static readonly SKPngEncoderOptions Compression = new(SKPngEncoderFilterFlags.Up, 4);
+    /// <summary>Large even areas pack best unfiltered; the next level takes half as long again for a tenth of the size.</summary>
+    private static readonly SKPngEncoderOptions Compression = new(SKPngEncoderFilterFlags.None, 3);
 
     /// <summary>PNG, 1200 pixels wide and at least 700 high.</summary>
     public static byte[] Png(PlotDescription plot)

@@ -47,7 +47,7 @@ internal static class TracePoints
     }
 
     /// <summary>Nothing is left before the horizon; a run that broke off is not dead.</summary>
-    public static bool EndedEarly(Scenario scenario, SimulationResult run) => run.Chatter is null && run.End < scenario.Horizon;
+    public static bool EndedEarly(Scenario scenario, SimulationResult run) => run.BreakOff is null && run.End < scenario.Horizon;
 
     /// <summary>Volts at an instant, before a jump that falls on it; the nearest recorded end outside the recording.</summary>
     public static double ValueAt(ImmutableArray<PlotPoint> points, double x)

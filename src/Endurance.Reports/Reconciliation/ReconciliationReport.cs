@@ -35,25 +35,26 @@ public static class ReconciliationReport
     private static IEnumerable<ImmutableArray<ReportCell>> Rows(Duration horizon, CaseResult before, CaseResult after)
     {
         yield return StudyBlocks.Row(
-            before.Name, First(before, after), CellText.MinutesWithin(before.Endurance, horizon), CellText.MinutesWithin(after.Endurance, horizon),
-            Change(before.Endurance, after.Endurance), CellText.Judged(before.Verdict), CellText.Judged(after.Verdict));
+            before.Name, First(before, after), CellText.MinutesWithin(before.Endurance, horizon, before.BreakOff), CellText.MinutesWithin(after.Endurance, horizon, after.BreakOff),
+            Change(before, before.Endurance, after, after.Endurance), CellText.Judged(before), CellText.Judged(after));
         foreach (var (was, now) in before.Requirements.Zip(after.Requirements))
         {
             yield return StudyBlocks.Row(
                 "", $"{SummaryTable.Subject(was.Requirement)} {CellText.RoundMinutes(was.Requirement.Endure)} min",
-                CellText.MinutesWithin(was.Endurance, horizon), CellText.MinutesWithin(now.Endurance, horizon),
-                Change(was.Endurance, now.Endurance), CellText.Judged(was.Verdict), CellText.Judged(now.Verdict));
+                CellText.MinutesWithin(was.Endurance, horizon, before.BreakOff), CellText.MinutesWithin(now.Endurance, horizon, after.BreakOff),
+                Change(before, was.Endurance, after, now.Endurance), CellText.Judged(was.Verdict, before.BreakOff), CellText.Judged(now.Verdict, after.BreakOff));
         }
     }
 
     private static string First(CaseResult before, CaseResult after)
     {
-        var (was, now) = (before.LimitedBy ?? "nothing", after.LimitedBy ?? "nothing");
+        var (was, now) = (CellText.LostFirst(before.LimitedBy, before.Endurance, before.BreakOff), CellText.LostFirst(after.LimitedBy, after.Endurance, after.BreakOff));
         return string.Equals(was, now, StringComparison.Ordinal) ? $"first loss: {was}" : $"first loss: {was}, then {now}";
     }
 
-    private static string Change(Duration? before, Duration? after) =>
-        before is { } was && after is { } now ? Signed((now - was).Minutes, 1) : before is null == after is null ? Signed(0, 1) : CellText.Absent;
+    private static string Change(CaseResult one, Duration? before, CaseResult other, Duration? after) =>
+        one.BreakOff is not null || other.BreakOff is not null ? CellText.NotKnown
+        : before is { } was && after is { } now ? Signed((now - was).Minutes, 1) : before is null == after is null ? Signed(0, 1) : CellText.Absent;
 
     private static string Counts(ReconciliationResult result)
     {

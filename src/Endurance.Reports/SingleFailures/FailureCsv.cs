@@ -22,7 +22,7 @@ public static class FailureCsv
             CsvText.FromPerson(string.Join(' ', row.Lost)),
             CsvText.YesNo(row.IsHidden),
             CsvText.FromPerson(row.RevealedBy),
-            CsvText.Chattering(row.Chatter),
+            CsvText.Chattering(row.BreakOff),
             .. row.Loads.Select(CsvText.Minutes),
         ]));
 }

@@ -31,7 +31,7 @@ public static class FailureJson
         foreach (var load in row.Lost)
             json.WriteStringValue(load);
         json.WriteEndArray();
-        JsonText.WriteChatter(json, row.Chatter);
+        JsonText.WriteBreakOff(json, row.BreakOff);
         json.WriteString("revealed_by", row.RevealedBy);
     }
 }

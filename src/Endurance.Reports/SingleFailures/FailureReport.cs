@@ -40,14 +40,14 @@ public static class FailureReport
             title,
             [new("part"), new("how"), new("case"), new("endurance", "min"), new("lost"), new("revealed by")],
             [.. losing.Take(MostRows).Select(row => StudyBlocks.Row(
-                row.Part, row.Mode, row.Case, CellText.MinutesWithin(row.Endurance, standing.Scenario.Horizon),
+                row.Part, row.Mode, row.Case, CellText.MinutesWithin(row.Endurance, standing.Scenario.Horizon, row.BreakOff),
                 Lost(row), (row.IsHidden ? "nothing; " : "") + row.RevealedBy))]);
         if (losing.Length > MostRows)
             yield return new ReportParagraph($"{losing.Length - MostRows} more rows: --format csv or json has them all.");
     }
 
     private static string Lost(FailureRow row) =>
-        (row.Lost.IsEmpty ? "no essential load" : string.Join(", ", row.Lost)) + (row.Chatter is { } chatter ? $"; {chatter.Words}" : "");
+        (row.Lost.IsEmpty ? "no essential load" : string.Join(", ", row.Lost)) + (row.BreakOff is { } breakOff ? $"; {breakOff.Words}" : "");
 
     /// <summary>A hidden failure waits for the second one.</summary>
     private static IEnumerable<ReportBlock> Hidden(FailureStanding standing)

@@ -19,7 +19,7 @@ public static class SizingCsv
                 CsvText.FromPerson(trial.Case),
                 CsvText.FromPerson(trial.LimitedBy ?? ""),
                 trial.Passes ? "pass" : "fail",
-                CsvText.Chattering(trial.Chatter),
+                CsvText.Chattering(trial.BreakOff),
             ]));
     }
 }

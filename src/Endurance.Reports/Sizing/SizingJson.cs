@@ -28,7 +28,7 @@ public static class SizingJson
         {
             JsonText.Number(row, terms.ValueKey, terms.InUnit(trial.Value), Decimals);
             JsonText.Minutes(row, "endurance_minutes", trial.Endurance);
-            JsonText.WriteChatter(row, trial.Chatter);
+            JsonText.WriteBreakOff(row, trial.BreakOff);
         });
         if (withOffers)
             JsonText.WriteArray(json, "offers", [.. scenario.BatteriesOnOffer.Zip(answer.Offers)], WriteOffer);

@@ -54,14 +54,14 @@ public static class SizingReport
     [
         first,
         value,
-        CellText.MinutesWithin(trial.Endurance, scenario.Horizon),
+        CellText.MinutesWithin(trial.Endurance, scenario.Horizon, trial.DecidingBreakOff),
         trial.Required is { } required ? CellText.RoundMinutes(required) : CellText.Absent,
         trial.LimitedBy is null ? CellText.Absent : trial.Case,
-        trial.LimitedBy ?? "nothing",
+        CellText.LostFirst(trial.LimitedBy, trial.Endurance, trial.DecidingBreakOff),
         Judged(trial),
     ];
 
-    private static ReportCell Judged(Trial trial) => CellText.Judged(trial.Passes ? Verdict.Pass : Verdict.Fail, trial.Chatter);
+    private static ReportCell Judged(Trial trial) => CellText.Judged(trial.Passes ? Verdict.Pass : Verdict.Fail, trial.BreakOff);
 
     private static string InWords(SizingTerms terms, SizingAnswer answer, Scenario scenario)
     {
@@ -92,7 +92,9 @@ public static class SizingReport
         };
     }
 
-    private static string Decides(SizingAnswer answer) => answer.Deciding.LimitedBy is { } part
+    private static string Decides(SizingAnswer answer) => answer.Deciding is { DecidingBreakOff: { } breakOff } deciding && !(deciding.Endurance < breakOff.Time)
+        ? $"The case {deciding.Case} decides, which cannot be run to its end. "
+        : answer.Deciding.LimitedBy is { } part
         ? $"The case {answer.Deciding.Case} and {part} decide. "
         : "Nothing that a requirement names is lost within the horizon. ";
 
@@ -106,13 +108,13 @@ public static class SizingReport
         _ => "",
     };
 
-    private static ImmutableArray<string> Warnings(SizingTerms terms, SizingAnswer answer) => [.. TurnsBack(terms, answer), .. Chatters(terms, answer)];
+    private static ImmutableArray<string> Warnings(SizingTerms terms, SizingAnswer answer) => [.. TurnsBack(terms, answer), .. BreaksOff(terms, answer)];
 
-    private static IEnumerable<string> Chatters(SizingTerms terms, SizingAnswer answer)
+    private static IEnumerable<string> BreaksOff(SizingTerms terms, SizingAnswer answer)
     {
-        if (answer.Limit.Chattering is > 0 and var count && answer.Limit.Curve.First(trial => trial.Chatter is not null).Chatter is { } chatter)
+        if (answer.Limit.BrokenOff is > 0 and var count && answer.Limit.Curve.First(trial => trial.BreakOff is not null).BreakOff is { } breakOff)
         {
-            yield return $"At {RoundedNumber.Short(count, 0)} of {RoundedNumber.Short(answer.Limit.Curve.Length, 0)} values of {terms.Quantity} a case cannot be run to its end and counts as failed; at the first, {chatter.Words}. {Chatter.Remedy}";
+            yield return $"At {RoundedNumber.Short(count, 0)} of {RoundedNumber.Short(answer.Limit.Curve.Length, 0)} values of {terms.Quantity} a case cannot be run to its end and counts as failed; at the first, {breakOff.Words}. {breakOff.Remedy}";
         }
     }
 
@@ -137,9 +139,9 @@ public static class SizingReport
                     pair.First.Name,
                     Rated(pair.First),
                     pair.First.Kilograms is { } mass ? RoundedNumber.Short(mass, 2) : CellText.Absent,
-                    CellText.MinutesWithin(pair.Second.Endurance, scenario.Horizon),
+                    CellText.MinutesWithin(pair.Second.Endurance, scenario.Horizon, pair.Second.DecidingBreakOff),
                     pair.Second.Case,
-                    pair.Second.LimitedBy ?? "nothing",
+                    CellText.LostFirst(pair.Second.LimitedBy, pair.Second.Endurance, pair.Second.DecidingBreakOff),
                     Judged(pair.Second)))]);
         }
     }

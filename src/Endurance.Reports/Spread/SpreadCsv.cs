@@ -11,7 +11,7 @@ public static class SpreadCsv
     public static string Write(SpreadResult result) => CsvRows.Write(
         Header,
         result.Cases.SelectMany(one => one.Requirements.IsEmpty
-            ? [[.. Minutes(one), "", "", "", Count(result.Options.Samples), "", "", "", Count(one.Chattering)]]
+            ? [[.. Minutes(one), "", "", "", Count(result.Options.Samples), "", "", "", Count(one.BrokenOff)]]
             : one.Requirements.Select(judged => (string[])
             [
                 .. Minutes(one),
@@ -22,7 +22,7 @@ public static class SpreadCsv
                 RoundedNumber.Short(judged.Share, 6),
                 RoundedNumber.Short(judged.Interval.Low, 6),
                 RoundedNumber.Short(judged.Interval.High, 6),
-                Count(one.Chattering),
+                Count(one.BrokenOff),
             ])));
 
     private static string[] Minutes(SpreadCase one) =>

@@ -27,7 +27,7 @@ public static class SpreadJson
         JsonText.Minutes(json, "p5_minutes", one.Quantile(0.05));
         JsonText.Minutes(json, "p50_minutes", one.Quantile(0.5));
         JsonText.Minutes(json, "p95_minutes", one.Quantile(0.95));
-        json.WriteNumber("samples_chattering", one.Chattering);
+        json.WriteNumber("samples_chattering", one.BrokenOff);
         JsonText.WriteArray(json, "requirements", one.Requirements, WriteRequirement);
     }
 

@@ -15,7 +15,7 @@ public static class SpreadReport
             Spread(result),
             new ReportParagraph("One sample in twenty falls short of P5, half of P50, nineteen in twenty of P95. \"More than\" means: not lost within the "
                 + $"{CellText.RoundMinutes(result.Scenario.Horizon)} min simulated. {Drawn(result)} Tolerances of one group move together; all others are drawn independently of each other."),
-            .. StudyBlocks.ListUnlessEmpty("Samples that could not be run to their end", Chattering(result)),
+            .. StudyBlocks.ListUnlessEmpty("Samples that could not be run to their end", BrokenOff(result)),
             Probabilities(result),
             new ReportParagraph("The interval (Wilson, 95 %) tells how well so many samples know the probability. It knows nothing of tolerances that are themselves wrong."),
             Tolerances(result),
@@ -26,11 +26,11 @@ public static class SpreadReport
     private static string Drawn(SpreadResult result) =>
         $"{RoundedNumber.Short(result.Options.Samples, 0)} samples, a Latin hypercube with seed {RoundedNumber.Short(result.Options.Seed, 0)}: the same seed gives the same numbers.";
 
-    /// <summary>Samples in which parts switch without end are counted, never left out.</summary>
-    private static ImmutableArray<string> Chattering(SpreadResult result) =>
+    /// <summary>Samples that could not be computed to their end are counted, never left out.</summary>
+    private static ImmutableArray<string> BrokenOff(SpreadResult result) =>
     [
-        .. result.Cases.Where(one => one.Chattering > 0).Select(one =>
-            $"{one.Name}: {RoundedNumber.Short(one.Chattering, 0)} of {RoundedNumber.Short(result.Options.Samples, 0)}. {string.Join(", ", one.ChatteringParts)} switched on and off without end; the minutes of these samples end there, and they meet no requirement. {Chatter.Remedy}"),
+        .. result.Cases.SelectMany(one => one.BreakOffs.Select(samples =>
+            $"{one.Name}: {RoundedNumber.Short(samples.Count, 0)} of {RoundedNumber.Short(result.Options.Samples, 0)}; the minutes of these samples end there, and they meet no requirement. In the first, {samples.First.Told("")}")),
     ];
 
     private static ReportTable Spread(SpreadResult result) => new(
@@ -44,7 +44,7 @@ public static class SpreadReport
                 Quantile(result, one, 0.05),
                 Quantile(result, one, 0.5),
                 Quantile(result, one, 0.95),
-                CellText.MinutesWithin(written.Endurance, result.Scenario.Horizon),
+                CellText.MinutesWithin(written.Endurance, result.Scenario.Horizon, written.BreakOff),
                 worst is null ? "none asked" : Asked(worst.Requirement),
                 worst is null ? CellText.Absent : Share(worst, result.Options.Samples));
         })]);
@@ -88,9 +88,9 @@ public static class SpreadReport
                 [.. result.Ranked(caseIndex).Select(row => StudyBlocks.Row(
                     SpreadResult.Words(row),
                     QuantityText.WithUnit(result.KindOf(row), row.Low.Value),
-                    CellText.MinutesWithin(row.Low.Cases[caseIndex].Endurance, result.Scenario.Horizon),
+                    CellText.MinutesWithin(row.Low.Cases[caseIndex].Endurance, result.Scenario.Horizon, row.Low.Cases[caseIndex].BreakOff),
                     QuantityText.WithUnit(result.KindOf(row), row.High.Value),
-                    CellText.MinutesWithin(row.High.Cases[caseIndex].Endurance, result.Scenario.Horizon),
+                    CellText.MinutesWithin(row.High.Cases[caseIndex].Endurance, result.Scenario.Horizon, row.High.Cases[caseIndex].BreakOff),
                     RoundedNumber.Fixed(Math.Abs(result.MinutesOf(row.High, caseIndex) - result.MinutesOf(row.Low, caseIndex)), 1)))]),
             .. result.Sensitivity.Any(row => row.IsGroup) ? [new ReportParagraph("A group stands at the 5 % and the 95 % points of all its tolerances at once.")] : Array.Empty<ReportBlock>(),
         ];

@@ -24,7 +24,7 @@ public sealed record SpreadResult
     public required ImmutableArray<SensitivityRow> Sensitivity { get; init; }
 
     /// <summary>Every sample meets every requirement.</summary>
-    public bool IsMetByAll => Cases.All(one => one.Chattering == 0 && one.Requirements.All(requirement => requirement.Met == Options.Samples));
+    public bool IsMetByAll => Cases.All(one => one.BreakOffs.IsEmpty && one.Requirements.All(requirement => requirement.Met == Options.Samples));
 
     /// <summary>The tolerances' effects on one case, largest change of minutes first; a case not lost counts to the horizon.</summary>
     internal ImmutableArray<SensitivityRow> Ranked(int caseIndex) =>

@@ -15,6 +15,6 @@ public static class SweepCsv
             CsvText.Minutes(one.Endurance),
             CsvText.FromPerson(one.LimitedBy ?? ""),
             Wording.Of(one.Verdict),
-            CsvText.Chattering(one.Chatter),
+            CsvText.Chattering(one.BreakOff),
         ])));
 }

@@ -27,6 +27,6 @@ public static class SweepJson
         json.WriteString("verdict", Wording.Of(one.Verdict));
         JsonText.Minutes(json, "endurance_minutes", one.Endurance);
         json.WriteString("limited_by", one.LimitedBy);
-        JsonText.WriteChatter(json, one.Chatter);
+        JsonText.WriteBreakOff(json, one.BreakOff);
     }
 }

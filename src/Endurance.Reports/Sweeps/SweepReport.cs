@@ -23,8 +23,8 @@ public static class SweepReport
     [
         isFirstOfCase ? point.Cases[c].Name : "",
         result.Number(point),
-        CellText.MinutesWithin(point.Cases[c].Endurance, result.Scenario.Horizon),
-        point.Cases[c].LimitedBy ?? "nothing",
+        CellText.MinutesWithin(point.Cases[c].Endurance, result.Scenario.Horizon, point.Cases[c].BreakOff),
+        CellText.LostFirst(point.Cases[c].LimitedBy, point.Cases[c].Endurance, point.Cases[c].BreakOff),
         CellText.Judged(point.Cases[c]),
     ];
 

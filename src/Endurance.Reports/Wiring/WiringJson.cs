@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Endurance.Studies;
 using Endurance.Studies.Wiring;
 using static Endurance.Reports.JsonText;
 
@@ -10,7 +11,18 @@ public static class WiringJson
     private const int Decimals = 4;
 
     /// <summary>Indented JSON that ends with a line feed; what the tables do not tell is <c>null</c>.</summary>
-    public static string Write(WiringResult result) => JsonText.Write(json => WriteArray(json, "rows", result.Rows, WriteRow));
+    public static string Write(WiringResult result) => JsonText.Write(json =>
+    {
+        WriteArray(json, "rows", result.Rows, WriteRow);
+        if (!result.LeftOut.IsEmpty)
+            WriteArray(json, "chattering", result.LeftOut, WriteLeftOut);
+    });
+
+    private static void WriteLeftOut(Utf8JsonWriter json, LeftOut one)
+    {
+        json.WriteString("case", one.What);
+        WriteBreakOffMembers(json, one.BreakOff);
+    }
 
     private static void WriteRow(Utf8JsonWriter json, WiringRow row)
     {

@@ -25,6 +25,7 @@ public static class WiringReport
             : Drops(result),
         .. result.Rows.IsEmpty ? ImmutableArray<ReportBlock>.Empty : [Currents(result)],
         .. Silent(result),
+        .. ListUnlessEmpty("Cases that could not be run to their end; of these only the currents up to there are judged", [.. result.LeftOut.Select(one => one.Told)]),
     ];
 
     private static ReportTable Drops(WiringResult result) => new(

@@ -1,6 +1,8 @@
 using System.Globalization;
 using Endurance.Fuzz;
+using Endurance.Simulation;
 using Endurance.Tests.Yaml;
+using Endurance.Yaml;
 
 namespace Endurance.Tests.Fuzz;
 
@@ -19,6 +21,20 @@ public sealed class FuzzTests
     [MemberData(nameof(FirstSeeds))]
     public void Texts_OfEverySeed_AreReadOrRefusedInOrder(int first) =>
         AssertHeld("texts", new TextOracle([.. Directory.GetFiles(Folders.Scenarios, "*.yaml").Order(StringComparer.Ordinal).Select(File.ReadAllText)]).Check, first);
+
+    /// <summary>A load comes back at the very instant at which no step forward has an operating point with it: hundreds of failing solves a round.</summary>
+    [Theory]
+    [InlineData(32994, "load8")]
+    [InlineData(96961, "load7")]
+    public void Network_WhoseLoadComesBackAtTheInstantOfItsCollapse_ChattersAfterAHundredRounds(int seed, string load)
+    {
+        var scenario = ScenarioReader.ReadText("drawn.yaml", NetworkText.Of(seed)).Scenario!;
+
+        var run = new Simulator(scenario).RunUntilBreakOff(scenario.FailureCases[0], new SimulationOptions());
+
+        Assert.Equal($"{load} switches itself on and off without end", run.BreakOff!.Words);
+        Assert.InRange(run.Events.Count(happened => happened.Kind == EventKind.LoadBack && happened.Part == load), 20, 100);
+    }
 
     private static void AssertHeld(string name, Func<int, Verdict> check, int first)
     {

@@ -119,6 +119,19 @@ public sealed class PlotTests
     }
 
     [Fact]
+    public void Svg_CurvesAndLetters_AreWrittenOnce()
+    {
+        var root = XDocument.Parse(Encoding.UTF8.GetString(PlotRenderer.Svg(Plot("case-normal-buses")))).Root!;
+
+        var shapes = root.Descendants().Where(element => element.Name.LocalName is "path").Select(element => element.Attribute("d")!.Value).ToList();
+        Assert.Equal(shapes.Distinct(), shapes);
+        var identifiers = root.Descendants().Attributes("id").Select(attribute => $"#{attribute.Value}").ToHashSet();
+        var uses = root.Descendants().Where(element => element.Name.LocalName is "use").Select(use => use.Attributes().Single(attribute => attribute.Name.LocalName is "href").Value).ToList();
+        Assert.True(uses.Count > uses.Distinct().Count());
+        Assert.Empty(uses.Except(identifiers));
+    }
+
+    [Fact]
     public void Png_WithAndWithoutWords_Differs()
     {
         var plot = Plot("essential-loads");

@@ -163,6 +163,51 @@ public sealed class OddNetworkTests
         Assert.Equal(0, run.EnergyResidual, 1e-6);
     }
 
+    /// <summary>
+    /// A power guessed for the charger that leaves no operating point is no collapse while a lower one, at which it settles, has one.
+    /// The minute is our own, at a tolerance of 1e-9.
+    /// </summary>
+    [Theory]
+    [InlineData(1e-4, 0.01)]
+    [InlineData(1e-6, 0.002)]
+    [InlineData(1e-8, 0.002)]
+    public void Charger_WhosePowerIsGuessedTooHigh_MovesNoCollapse(double tolerance, double minutes)
+    {
+        const string text = """
+            endurance: 1
+            system: 14 V
+            batteries:
+              first: {bus: bus4, chemistry: flooded, discharge_points: [{current: 1.57436 A, lasts: 1200 min, to: 10.5 V}], charge: 39.6181 %, polarisation: [{resistance: 0.0195079 ohm, time: 523.403 s}]}
+              second: {bus: bus6, capacity: 9.28301 Ah, rate: 10 h, peukert: 1.02327, emf: [[0 %, 10.0709 V], [100 %, 11.0364 V]], resistance: 41.8716 mohm, charge: 33.7185 %, health: 52.8328 %, charge_acceptance: 2.51059 /h}
+            alternators:
+              alternator: {bus: bus1, setpoint: 14.1591 V, rated: 29.1354 A, droop: 0.0141602 ohm}
+            chargers:
+              charger: {from: bus1, to: bus2, output: 13.351 V, limit: 17.964 A, efficiency: 62.1922 %, droop: 0.0213611 ohm}
+            buses: {bus1: {}, bus2: {}, bus3: {}, bus4: {}, bus5: {}, bus6: {}}
+            feeds:
+              feed1: {from: bus1, to: bus2}
+              feed2: {from: bus3, to: bus2, wire: {gauge: 22 AWG, length: 2.32944 m}}
+              feed3: {from: bus3, to: bus4, diode: {kind: schottky, saturation_current: 2.80442E-05 A, ideality: 1.18774, series_resistance: 0.0188258 ohm}}
+              feed4: {from: bus2, to: bus5}
+              feed5: {from: bus4, to: bus6}
+            selectors:
+              selector: {positions: {one: feed1, two: feed2}, at: two}
+            loads:
+              steady: {inputs: [{bus: bus1, diode: {kind: silicon, saturation_current: 4.14992E-05 A, series_resistance: 0.0146762 ohm}}, {bus: bus3, diode: {kind: schottky, saturation_current: 4.36643E-05 A, series_resistance: 0.0186096 ohm}}], current: 8.09546 A, duty: 72.1433 %}
+              other: {bus: bus2, current: 8.26457 A}
+              lamp: {bus: bus5, resistance: 29.906 ohm}
+              heater: {bus: bus5, resistance: 22.297 ohm}
+              radio: {bus: bus3, power: 70.0988 W, wire: {gauge: 18 AWG, length: 3.53692 m}}
+            failure_cases:
+              drawn: {}
+            """;
+        var scenario = Read(text);
+
+        var run = scenario.Run(scenario.FailureCases[0], new SimulationOptions { Tolerance = tolerance });
+
+        Assert.Equal(5.0418, run.Load("radio").TimePowered!.Value.Minutes, minutes);
+    }
+
     /// <summary>A load that is shed in the instant in which its needs fail has been lost by then, wherever it stands in the list.</summary>
     [Theory]
     [InlineData(false)]

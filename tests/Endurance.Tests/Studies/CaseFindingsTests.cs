@@ -107,7 +107,7 @@ public sealed class CaseFindingsTests
     {
         var scenario = Ramp.Standing(12.9, Amperes("display", "bus", 100, 12).Restarting(12.5));
 
-        Assert.Equal(["display"], scenario.Judge().Chatter!.Parts.AsEnumerable());
+        Assert.Equal(["display"], scenario.Judge().BreakOff!.Parts.AsEnumerable());
     }
 
     /// <summary>15 V over 13 V and 100 mohm are 20 A for ever: 20 Ah in an hour into 10 Ah that are full.</summary>

@@ -36,8 +36,8 @@ public sealed class ChatteringTests
         Assert.Equal([Verdict.Fail, Verdict.Pass], cases.Select(result => result.Verdict));
         Assert.Equal(Begins, cases[0].Endurance.Minutes(), 0.001);
         Assert.Equal("display", cases[0].LimitedBy);
-        Assert.Equal(["display"], cases[0].Chatter!.Parts.AsEnumerable());
-        Assert.Null(cases[1].Chatter);
+        Assert.Equal(["display"], cases[0].BreakOff!.Parts.AsEnumerable());
+        Assert.Null(cases[1].BreakOff);
     }
 
     [Fact]
@@ -83,11 +83,11 @@ public sealed class ChatteringTests
 
         var spread = SpreadStudy.Run(scenario, new SpreadOptions { Samples = 40 });
 
-        Assert.Equal(40, spread[0].Chattering);
-        Assert.Equal(["display"], spread[0].ChatteringParts.AsEnumerable());
+        Assert.Equal(40, spread[0].BrokenOff);
+        Assert.Equal(["display"], Assert.Single(spread[0].BreakOffs).First.Parts.AsEnumerable());
         Assert.Equal(0, spread[0].Requirements[0].Met);
         Assert.Equal(Begins * 0.6, spread[0].Seconds.Average() / 60, 0.1);
-        Assert.Equal(0, spread[1].Chattering);
+        Assert.Empty(spread[1].BreakOffs);
         Assert.Equal(40, spread[1].Requirements[0].Met);
     }
 
@@ -98,7 +98,7 @@ public sealed class ChatteringTests
 
         var points = SweepStudy.Run(Flickering, current, 2, 10, 2, new SimulationOptions());
 
-        Assert.Equal([false, true], points.Select(point => point.Cases[0].Chatter is not null));
+        Assert.Equal([false, true], points.Select(point => point.Cases[0].BreakOff is not null));
         Assert.Equal([Verdict.Pass, Verdict.Fail], points.Select(point => point.Cases[0].Verdict));
     }
 
@@ -107,8 +107,8 @@ public sealed class ChatteringTests
     {
         var result = SizingStudy.Capacity(Flickering, "battery", keepResistance: true, new SimulationOptions());
 
-        var chattering = result.Curve.Where(trial => trial.Chatter is not null).ToArray();
-        Assert.Equal(chattering.Length, result.Chattering);
+        var chattering = result.Curve.Where(trial => trial.BreakOff is not null).ToArray();
+        Assert.Equal(chattering.Length, result.BrokenOff);
         Assert.NotEmpty(chattering);
         Assert.All(chattering, trial => Assert.False(trial.Passes));
         // Flickering begins after the two hours simulated once 0.4 of the capacity lasts as long at 10 A.
@@ -122,6 +122,6 @@ public sealed class ChatteringTests
 
         Assert.Equal(Begins, row.Endurance.Minutes(), 0.01);
         Assert.Equal(Verdict.Fail, row.Verdict);
-        Assert.Equal(["display"], row.Chatter!.Parts.AsEnumerable());
+        Assert.Equal(["display"], row.BreakOff!.Parts.AsEnumerable());
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Endurance.Quantities;
 
 namespace Endurance.Simulation.Events;
@@ -5,7 +6,10 @@ namespace Endurance.Simulation.Events;
 /// <summary>What happened in a run: the events in words, and the first and last losses of every bus, load and battery.</summary>
 internal sealed class Journal
 {
-    /// <summary>A run with more events than this is switching back and forth, not flying.</summary>
+    /// <summary>
+    /// A run with more events than this is switching back and forth, not flying: a display that starts again every minute of a day makes
+    /// three thousand, and three of them, each second for an hour, twenty thousand.
+    /// </summary>
     private const int MostEvents = 20_000;
 
     private readonly CompiledNetwork network;
@@ -59,7 +63,7 @@ internal sealed class Journal
     public void Note(double t, EventKind kind, string part, string what)
     {
         if (events.Count >= MostEvents)
-            throw new ChatteringException(new Chatter([part], Duration.FromSeconds(t)));
+            throw new BrokenOffException(BreakOff.OfSlowChatter(Switching(part), t, MostEvents));
         events.Add(new TimedEvent(Duration.FromSeconds(t), kind, part, what));
     }
 
@@ -113,6 +117,13 @@ internal sealed class Journal
         LossReason.BatteryProtection => "battery protection",
         _ => "feed opened",
     };
+
+    /// <summary>The parts of the last events, by name.</summary>
+    private ImmutableArray<string> Switching(string last)
+    {
+        const int looked = 12;
+        return [.. events.TakeLast(looked).Select(happened => happened.Part).Append(last).Where(part => part.Length > 0).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+    }
 
     private static double[] Empty(int count)
     {

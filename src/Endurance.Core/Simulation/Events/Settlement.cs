@@ -5,6 +5,7 @@ namespace Endurance.Simulation.Events;
 /// crossings are noted. Ends when nothing changes.</remarks>
 internal sealed class Settlement
 {
+    /// <summary>Rounds at one instant; what can follow from one another at once is a handful, and each part of an aircraft only once.</summary>
     private const int MostRounds = 100;
 
     /// <summary>Seconds within which a due time counts as reached.</summary>
@@ -24,6 +25,8 @@ internal sealed class Settlement
     private readonly SwitchingEvents switching;
     private readonly Heats heats;
     private readonly List<string> changed = [];
+    private double instant = double.NaN;
+    private int rounds;
 
     public Settlement(
         CompiledNetwork network, RunState run, RunSystem system, OperatingPointSolver solver, GuardSet guards, Heats heats, Watches watches,
@@ -67,12 +70,18 @@ internal sealed class Settlement
         Settle(0, y);
     }
 
-    /// <exception cref="ChatteringException">Parts switched each other a hundred times at one instant.</exception>
+    /// <remarks>Where no step forward has an operating point it is called again at the same instant, whose rounds are counted on.</remarks>
+    /// <exception cref="BrokenOffException">Parts switched each other a hundred times at one instant.</exception>
     public void Settle(double t, double[] y)
     {
-        changed.Clear();
-        var first = t > 0;
-        for (var round = 0; round < MostRounds; round++)
+        if (t != instant)
+        {
+            changed.Clear();
+            rounds = 0;
+            instant = t;
+        }
+
+        for (var first = t > 0; rounds < MostRounds; rounds++)
         {
             if (!system.TrySolve(y))
             {
@@ -95,7 +104,7 @@ internal sealed class Settlement
             return;
         }
 
-        throw new ChatteringException(new Chatter([.. changed.TakeLast(12).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)], Quantities.Duration.FromSeconds(t)));
+        throw new BrokenOffException(BreakOff.OfChatter([.. changed.TakeLast(12).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)], t));
     }
 
     /// <summary>Moves a battery to the branch of its laws that holds from here on; nothing else may be due.</summary>
@@ -129,10 +138,18 @@ internal sealed class Settlement
     private bool ChangeBatteries(double t, double[] y) => batteries.Change(t, y, changed) is { } cause && Refresh(cause);
 
     private bool Switch(double t) =>
-        (switching.Trip(t, changed) && Refresh(LossReason.FeedOpened))
+        Trip(t)
         || (switching.MoveContactors(t, changed) && Refresh(LossReason.FeedOpened))
         || (switching.SwitchChargers(t, changed) && Refresh(LossReason.BusDead))
         || (loads.DropLow(t, changed) && Refresh(LossReason.BusDead));
+
+    /// <summary>An alternator that its relay takes off opens no feed: what it alone fed is on a dead bus, as where it fails.</summary>
+    private bool Trip(double t)
+    {
+        var opened = switching.Trip(t, changed);
+        var takenOff = switching.TakeOff(t, changed);
+        return (opened || takenOff) && Refresh(opened ? LossReason.FeedOpened : LossReason.BusDead);
+    }
 
     private bool StartUp(double t) =>
         (loads.Restart(t, changed) | loads.EndInrush(t, changed)) && Refresh(LossReason.BusDead);

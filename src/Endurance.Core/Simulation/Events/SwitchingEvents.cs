@@ -25,7 +25,7 @@ internal sealed class SwitchingEvents
         this.loads = loads;
     }
 
-    /// <summary>Opens what has become too hot, or has too much voltage; <see langword="true"/> when anything did.</summary>
+    /// <summary>Opens what has become too hot; <see langword="true"/> when anything did.</summary>
     public bool Trip(double t, List<string> changed)
     {
         var any = false;
@@ -39,6 +39,13 @@ internal sealed class SwitchingEvents
             }
         }
 
+        return any;
+    }
+
+    /// <summary>Takes alternators off whose over-voltage relay asks for it; <see langword="true"/> when any was.</summary>
+    public bool TakeOff(double t, List<string> changed)
+    {
+        var any = false;
         for (var i = 0; i < network.Alternators.Length; i++)
         {
             if (!double.IsFinite(network.Alternators[i].TripsAbove) || !guards.IsDue(new Guard(GuardKind.OverVoltage, i), []))

@@ -32,22 +32,22 @@ internal sealed class CapacityModels
     /// <summary>Adds the other model's answer, and a caution where a requirement is met by one of the two only.</summary>
     public CaseResult Compare(CaseResult judged, FailureCase failureCase, SimulationOptions options, CancellationToken cancellation)
     {
-        if (judged.Chatter is not null || !judged.Run.Batteries.Any(Varies))
+        if (judged.BreakOff is not null || !judged.Run.Batteries.Any(Varies))
             return judged;
-        var run = other.Value.Simulator.RunUntilChatter(failureCase, options with { SampleInterval = null }, cancellation);
+        var run = other.Value.Simulator.RunUntilBreakOff(failureCase, options with { SampleInterval = null }, cancellation);
         var second = Judgement.Of(other.Value.Scenario, failureCase, run);
         var (kinetic, peukert) = isKinetic ? (judged, second) : (second, judged);
         return judged with
         {
             Kinetic = new ModelAnswer(kinetic.Endurance, kinetic.LimitedBy),
             Peukert = new ModelAnswer(peukert.Endurance, peukert.LimitedBy),
-            Findings = [.. judged.Findings, .. second.Chatter is { } chatter ? [BreaksOff(chatter)] : Disagreements(judged, second)],
+            Findings = [.. judged.Findings, .. second.BreakOff is { } breakOff ? [BreaksOff(breakOff)] : Disagreements(judged, second)],
         };
     }
 
-    private Finding BreaksOff(Chatter chatter) => new("chattering", Severity.Warning, string.Join(", ", chatter.Parts),
-        FormattableString.Invariant($"{chatter.Time.Minutes:F1} min"),
-        $"By the {(isKinetic ? "peukert" : "kinetic")} capacity model {chatter.Words}, and its answer ends there. {Chatter.Remedy}");
+    private Finding BreaksOff(BreakOff breakOff) => new(Judgement.CodeOf(breakOff.Cause), Severity.Warning, string.Join(", ", breakOff.Parts),
+        FormattableString.Invariant($"{breakOff.Time.Minutes:F1} min"),
+        $"By the {(isKinetic ? "peukert" : "kinetic")} capacity model {breakOff.Words}, and its answer ends there. {breakOff.Remedy}");
 
     private static bool Varies(BatteryOutcome battery) =>
         battery.LowestDischarge is { } least && battery.HighestCurrent > least * LargestRatio;

@@ -36,9 +36,9 @@ internal static class CaseFindings
                    where pair.Second.TimePowered is not null && pair.First.TimePowered is not { Seconds: 0 }
                    select AtFullDuty(pair.First.Name, "stop");
         }
-        catch (ChatteringException chattering)
+        catch (BrokenOffException broken)
         {
-            return chattering.Chatter.Parts.Select(part => AtFullDuty(part, "switch off and on without end"));
+            return broken.BreakOff.Cause == BreakOffCause.Chattering ? broken.BreakOff.Parts.Select(part => AtFullDuty(part, "switch off and on without end")) : [];
         }
     }
 

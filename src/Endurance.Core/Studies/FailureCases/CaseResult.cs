@@ -35,8 +35,8 @@ public sealed record CaseResult
     /// <summary>Latest instant to begin the approach; <see langword="null"/> without a landing, and see <see cref="LandingReserve"/>.</summary>
     public Duration? LatestApproach => LandingReserve?.Latest;
 
-    /// <summary>The case cannot be run to its end: see <see cref="SimulationResult.Chatter"/>. It fails, its endurance ends there at the latest, and nothing but that is found.</summary>
-    public Chatter? Chatter => Run.Chatter;
+    /// <summary>The case cannot be run to its end: see <see cref="SimulationResult.BreakOff"/>. It fails, its endurance ends there at the latest, and nothing but that is found.</summary>
+    public BreakOff? BreakOff => Run.BreakOff;
 
     public required SimulationResult Run { get; init; }
 

@@ -9,9 +9,8 @@ namespace Endurance.Studies.FailureCases;
 /// <summary>Runs failure cases to the end and judges each against the requirements.</summary>
 public static class FailureCaseStudy
 {
-    /// <summary>One result a case (see <see cref="CaseResult.Chatter"/> for one that cannot be run to its end), in the order of the cases given, whatever the number of threads.</summary>
+    /// <summary>One result a case (see <see cref="CaseResult.BreakOff"/> for one that cannot be run to its end), in the order of the cases given, whatever the number of threads.</summary>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    /// <exception cref="UnsolvedNetworkException">The solver did not reach its accuracy.</exception>
     public static ImmutableArray<CaseResult> Run(
         Scenario scenario,
         ImmutableArray<FailureCase> cases,
@@ -29,9 +28,9 @@ public static class FailureCaseStudy
     private static CaseResult RunCase(
         Scenario scenario, Simulator simulator, FailureCase failureCase, SimulationOptions options, CancellationToken cancellation)
     {
-        var run = simulator.RunUntilChatter(failureCase, options, cancellation);
+        var run = simulator.RunUntilBreakOff(failureCase, options, cancellation);
         var judged = Judgement.Of(scenario, failureCase, run);
-        if (judged.Chatter is not null)
+        if (judged.BreakOff is not null)
             return judged with { Findings = [.. run.Findings, .. judged.Findings] };
         ImmutableArray<Finding> findings = [.. run.Findings, .. judged.Findings, .. MarginFindings.Of(judged.Requirements), .. CaseFindings.Of(scenario, failureCase, run)];
         return LandingReserveSearch.AddTo(judged with { Findings = findings }, scenario, simulator, failureCase, options, cancellation);

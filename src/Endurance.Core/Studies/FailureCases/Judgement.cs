@@ -22,14 +22,14 @@ internal static class Judgement
     public static CaseResult Of(Scenario scenario, FailureCase failureCase, SimulationResult run)
     {
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        if (run.Chatter is { } chatter)
-            findings.Add(BreaksOff(failureCase, chatter));
+        if (run.BreakOff is { } breakOff)
+            findings.Add(BreaksOff(failureCase, breakOff));
         ImmutableArray<RequirementResult> judged =
             [.. scenario.Requirements.Where(requirement => requirement.AppliesTo(failureCase)).Select(requirement => Judge(requirement, run, findings))];
         var loss = judged.IsEmpty
-            ? Earlier(FirstEssentialLoss(scenario, run), run.Chatter)
+            ? Earlier(FirstEssentialLoss(scenario, run), run.BreakOff)
             : judged.Select(result => new Loss(result.Endurance, result.LimitedBy)).Aggregate(Loss.Earlier);
-        var verdict = run.Chatter is not null ? Verdict.Fail
+        var verdict = run.BreakOff is not null ? Verdict.Fail
             : judged.IsEmpty ? Verdict.None
             : judged.Any(result => result.Verdict == Verdict.Fail) ? Verdict.Fail : Verdict.Pass;
         return new CaseResult
@@ -40,7 +40,7 @@ internal static class Judgement
             AfterRecognition = After(loss.Time, run.Recognition),
             LimitedBy = loss.Part,
             Requirements = judged,
-            Run = UntilChatter(run),
+            Run = UntilBreakOff(run),
             Findings = findings.ToImmutable(),
             Assumptions = scenario.Assumptions,
         };
@@ -64,31 +64,39 @@ internal static class Judgement
         var loss = requirement.Bus is { } bus
             ? BusLoss(requirement, run.Buses.First(outcome => string.Equals(outcome.Name, bus, StringComparison.Ordinal)))
             : LoadsLoss(requirement, run, findings);
-        loss = Earlier(loss, run.Chatter);
+        loss = Earlier(loss, run.BreakOff);
         return new RequirementResult
         {
             Requirement = requirement,
             Endurance = loss.Time,
             LimitedBy = loss.Part,
-            Verdict = run.Chatter is not null || (loss.Time is { } time && time < requirement.Endure) ? Verdict.Fail : Verdict.Pass,
+            Verdict = run.BreakOff is not null || (loss.Time is { } time && time < requirement.Endure) ? Verdict.Fail : Verdict.Pass,
         };
     }
 
-    private static Loss Earlier(Loss loss, Chatter? chatter) =>
-        chatter is null ? loss : Loss.Earlier(loss, new Loss(chatter.Time, string.Join(", ", chatter.Parts)));
+    private static Loss Earlier(Loss loss, BreakOff? breakOff) =>
+        breakOff is null ? loss : Loss.Earlier(loss, new Loss(breakOff.Time, string.Join(", ", breakOff.Parts)));
 
-    /// <summary>Parts that switch each other without end supply nothing that can be counted on, so whatever is not lost by then is lost with them.</summary>
-    private static SimulationResult UntilChatter(SimulationResult run) => run.Chatter is not { } chatter ? run : run with
+    /// <summary>Nothing can be counted on from where a case could not be computed further, so whatever is not lost by then counts as lost then.</summary>
+    private static SimulationResult UntilBreakOff(SimulationResult run) => run.BreakOff is not { } breakOff ? run : run with
     {
-        Loads = [.. run.Loads.Select(load => load.WasConnected && load.TimeShed is null ? load with { TimePowered = load.TimePowered ?? chatter.Time, TimeLostForGood = load.TimeLostForGood ?? chatter.Time } : load)],
-        Buses = [.. run.Buses.Select(bus => bus.Cutoff is not null ? bus with { TimeToCutoff = bus.TimeToCutoff ?? chatter.Time, TimeToCutoffForGood = bus.TimeToCutoffForGood ?? chatter.Time } : bus)],
+        Loads = [.. run.Loads.Select(load => load.WasConnected && load.TimeShed is null ? load with { TimePowered = load.TimePowered ?? breakOff.Time, TimeLostForGood = load.TimeLostForGood ?? breakOff.Time } : load)],
+        Buses = [.. run.Buses.Select(bus => bus.Cutoff is not null ? bus with { TimeToCutoff = bus.TimeToCutoff ?? breakOff.Time, TimeToCutoffForGood = bus.TimeToCutoffForGood ?? breakOff.Time } : bus)],
     };
 
-    private static Finding BreaksOff(FailureCase failureCase, Chatter chatter)
+    /// <summary>Of the finding that tells a break-off.</summary>
+    public static string CodeOf(BreakOffCause cause) => cause switch
     {
-        var minutes = FormattableString.Invariant($"{chatter.Time.Minutes:F1} min");
-        return new Finding("chattering", Severity.Error, failureCase.Name, minutes,
-            $"{chatter.Words} at {minutes}. The run breaks off there, nothing counts as powered from then on, and the case fails whatever was met before. {Chatter.Remedy}");
+        BreakOffCause.Chattering => "chattering",
+        BreakOffCause.TooStiff => "too-stiff",
+        _ => "not-solved",
+    };
+
+    private static Finding BreaksOff(FailureCase failureCase, BreakOff breakOff)
+    {
+        var minutes = FormattableString.Invariant($"{breakOff.Time.Minutes:F1} min");
+        return new Finding(CodeOf(breakOff.Cause), Severity.Error, failureCase.Name, minutes,
+            $"{breakOff.Words} at {minutes}. The run breaks off there, nothing counts as powered from then on, and the case fails whatever was met before. {breakOff.Remedy}");
     }
 
     private static Loss BusLoss(Requirement requirement, BusOutcome bus) =>

@@ -78,7 +78,7 @@ internal sealed class LandingReserveSearch(
             Trigger = new AtTime(approach),
             Actions = [.. landing.Connect.Select(load => new TimelineAction(ActionVerb.Connect, load))],
         };
-        return simulator.RunUntilChatter(failureCase with { Timeline = [.. failureCase.Timeline, step] }, options, cancellation);
+        return simulator.RunUntilBreakOff(failureCase with { Timeline = [.. failureCase.Timeline, step] }, options, cancellation);
     }
 
     private Finding Uncovered() => new("landing-not-covered", Severity.Warning, failureCase.Name, Minutes(landing.Lasts),

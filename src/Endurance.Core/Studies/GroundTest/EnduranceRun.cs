@@ -11,17 +11,24 @@ internal static class EnduranceRun
     private static readonly Duration Interval = Duration.FromMinutes(5);
     private static readonly Duration WithoutRequirement = Duration.FromMinutes(30);
 
-    /// <summary>The points, and when the run ends.</summary>
-    public static (ImmutableArray<TestPoint> Points, ImmutableArray<string> StopRule) Of(Scenario scenario, CancellationToken cancellation)
+    /// <summary>The points, when the run ends, and why it could not be predicted to its end.</summary>
+    public static (ImmutableArray<TestPoint> Points, ImmutableArray<string> StopRule, ImmutableArray<LeftOut> LeftOut) Of(Scenario scenario, CancellationToken cancellation)
     {
         if (scenario.Batteries.IsEmpty)
-            return ([], ["There is no battery, so nothing to run down."]);
+            return ([], ["There is no battery, so nothing to run down."], []);
         var failureCase = scenario.FailureCases.MaxBy(failure => Asked(scenario, failure).Seconds) ?? new FailureCase { Name = "engine stopped" };
         var asked = Asked(scenario, failureCase);
-        var run = new Simulator(scenario).Run(WithoutEngine(scenario, failureCase), new SimulationOptions { SampleInterval = Interval }, cancellation);
+        var run = new Simulator(scenario).RunUntilBreakOff(WithoutEngine(scenario, failureCase), new SimulationOptions { SampleInterval = Interval }, cancellation);
         var samples = Samples(run.Trace!);
+        var leftOut = run.BreakOff is { } breakOff ? new LeftOut($"timed run of case {failureCase.Name}", breakOff) : null;
+        if (samples.IsEmpty)
+            return ([], [$"There is no timed run: not even the start of {failureCase.Name} can be predicted."], [leftOut!]);
         var (end, why) = End(scenario, run.Trace!, samples, asked);
-        return ([.. samples.TakeWhile(sample => sample.Minute <= end).Select(sample => Point(scenario, failureCase, run, sample))], Rule(scenario, failureCase, end, why));
+        if (leftOut is null || end <= leftOut.BreakOff.Time.Minutes)
+            leftOut = null;
+        else
+            (end, why) = (samples[^1].Minute, "it is predicted no further");
+        return ([.. samples.TakeWhile(sample => sample.Minute <= end).Select(sample => Point(scenario, failureCase, run, sample))], Rule(scenario, failureCase, end, why), leftOut is null ? [] : [leftOut]);
     }
 
     /// <summary>Nothing on the ground stands for an engine or its alternators.</summary>

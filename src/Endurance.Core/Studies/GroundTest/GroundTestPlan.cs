@@ -22,4 +22,7 @@ public sealed record GroundTestPlan
     public required ImmutableArray<string> StopRule { get; init; }
 
     public required ImmutableArray<TestPoint> Points { get; init; }
+
+    /// <summary>What has no prediction, or none to its end, and so no points, or fewer.</summary>
+    public ImmutableArray<LeftOut> LeftOut { get; init; } = [];
 }

@@ -9,16 +9,26 @@ public static class GroundTestStudy
 {
     /// <param name="scenario">Without error findings.</param>
     /// <param name="cancellation">Looked at between points.</param>
-    /// <exception cref="ChatteringException">Parts of the scenario switch each other without end.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static GroundTestPlan Plan(Scenario scenario, CancellationToken cancellation = default)
     {
         var run = EnduranceRun.Of(scenario, cancellation);
         var points = new List<TestPoint>();
-        foreach (var point in InOrder(scenario, run.Points).Where(point => !point.Readings.IsEmpty))
+        var leftOut = run.LeftOut.ToList();
+        foreach (var (what, made) in InOrder(scenario, run.Points))
         {
-            cancellation.ThrowIfCancellationRequested();
-            points.Add(point with { Number = points.Count + 1 });
+            try
+            {
+                foreach (var point in made.Where(point => !point.Readings.IsEmpty))
+                {
+                    cancellation.ThrowIfCancellationRequested();
+                    points.Add(point with { Number = points.Count + 1 });
+                }
+            }
+            catch (BrokenOffException broken)
+            {
+                leftOut.Add(new LeftOut(what, broken.BreakOff));
+            }
         }
 
         return new GroundTestPlan
@@ -30,25 +40,30 @@ public static class GroundTestStudy
             BuildUp = BuildUp(scenario),
             StopRule = run.StopRule,
             Points = [.. points],
+            LeftOut = [.. leftOut],
         };
     }
 
-    private static IEnumerable<TestPoint> InOrder(Scenario scenario, ImmutableArray<TestPoint> enduranceRun) =>
+    /// <summary>What the points are about, and the points, each predicted when it is reached.</summary>
+    private static IEnumerable<(string What, IEnumerable<TestPoint> Points)> InOrder(Scenario scenario, ImmutableArray<TestPoint> enduranceRun) =>
     [
-        .. scenario.Batteries.Select(battery => SourcePoints.Rest(scenario, battery)),
-        .. scenario.Feeds.Select(feed => FeedPoints.Conducts(scenario, feed)),
-        .. scenario.Loads.SelectMany(load => LoadPoints.Inputs(scenario, load)),
-        .. scenario.Feeds.Where(feed => feed.Diode is not null).Select(feed => FeedPoints.Blocks(scenario, feed)),
-        .. scenario.Feeds.Where(feed => FeedPoints.CanOpen(scenario, feed)).Select(feed => FeedPoints.Opens(scenario, feed)),
-        .. scenario.Loads.Select(load => LoadPoints.Alone(scenario, load)),
-        .. LoadPoints.Together(scenario),
-        .. scenario.Batteries.Select(battery => SourcePoints.Alone(scenario, battery)),
-        .. scenario.Warnings.Select(warning => SourcePoints.Warns(scenario, warning)),
-        .. scenario.FailureCases.SelectMany(failureCase => CasePoints.Of(scenario, failureCase)),
-        .. enduranceRun,
-        .. scenario.Alternators.Select(alternator => SourcePoints.Running(scenario, alternator)),
-        .. scenario.Chargers.Select(charger => SourcePoints.Running(scenario, charger)),
+        .. scenario.Batteries.Select(battery => On(battery.Name, () => SourcePoints.Rest(scenario, battery))),
+        .. scenario.Feeds.Select(feed => On(feed.Name, () => FeedPoints.Conducts(scenario, feed))),
+        .. scenario.Loads.Select(load => ($"inputs of {load.Name}", LoadPoints.Inputs(scenario, load))),
+        .. scenario.Feeds.Where(feed => feed.Diode is not null).Select(feed => On($"the diode of {feed.Name}", () => FeedPoints.Blocks(scenario, feed))),
+        .. scenario.Feeds.Where(feed => FeedPoints.CanOpen(scenario, feed)).Select(feed => On($"the contact of {feed.Name}", () => FeedPoints.Opens(scenario, feed))),
+        .. scenario.Loads.Select(load => On(load.Name, () => LoadPoints.Alone(scenario, load))),
+        ("all loads together", LoadPoints.Together(scenario)),
+        .. scenario.Batteries.Select(battery => On($"{battery.Name} alone", () => SourcePoints.Alone(scenario, battery))),
+        .. scenario.Warnings.Select(warning => On(warning.Name, () => SourcePoints.Warns(scenario, warning))),
+        .. scenario.FailureCases.Select(failureCase => ($"steps of case {failureCase.Name}", CasePoints.Of(scenario, failureCase))),
+        ("timed run", enduranceRun),
+        .. scenario.Alternators.Select(alternator => On(alternator.Name, () => SourcePoints.Running(scenario, alternator))),
+        .. scenario.Chargers.Select(charger => On(charger.Name, () => SourcePoints.Running(scenario, charger))),
     ];
+
+    private static (string What, IEnumerable<TestPoint> Points) On(string part, Func<TestPoint> make) =>
+        ($"the point on {part}", Enumerable.Repeat(make, 1).Select(made => made()));
 
     private static ImmutableArray<string> Conditions(Scenario scenario) =>
     [

@@ -49,10 +49,10 @@ public static class LayoutComparisonStudy
     private static LayoutCase Case(Scenario scenario, CaseResult result) => new()
     {
         Result = result,
-        StartVoltage = result.Run.Buses.FirstOrDefault(bus => string.Equals(bus.Name, scenario.EssentialBus, StringComparison.Ordinal))?.StartVoltage,
+        StartVoltage = !result.Run.HasBegun ? null : result.Run.Buses.FirstOrDefault(bus => string.Equals(bus.Name, scenario.EssentialBus, StringComparison.Ordinal))?.StartVoltage,
         EndVoltage = EndVoltage(scenario, result),
-        HighestDiodePower = result.Run.Feeds.Max(feed => feed.HighestDiodePower?.Watts) is { } watts ? Power.FromWatts(watts) : null,
-        HighestJunction = HighestJunction(scenario, result) is { } kelvin ? Temperature.FromKelvin(kelvin) : null,
+        HighestDiodePower = result.Run.HasBegun && result.Run.Feeds.Max(feed => feed.HighestDiodePower?.Watts) is { } watts ? Power.FromWatts(watts) : null,
+        HighestJunction = result.Run.HasBegun && HighestJunction(scenario, result) is { } kelvin ? Temperature.FromKelvin(kelvin) : null,
     };
 
     private static double? HighestJunction(Scenario scenario, CaseResult result) => scenario.Feeds.Zip(result.Run.Feeds)

@@ -14,7 +14,7 @@ internal sealed class AmpMinuteDifference(AmpMinutes form, ImmutableArray<Batter
 
     public ImmutableArray<string> Explain(Landing? landing, CaseResult result) =>
     [
-        .. result.Chatter is { } chatter ? [$"{chatter.Words}, and the simulation breaks off there."] : Array.Empty<string>(),
+        .. result.BreakOff is { } breakOff ? [FormattableString.Invariant($"The simulation breaks off at {breakOff.Time.Minutes:0.#} min: {breakOff.Words}.")] : Array.Empty<string>(),
         .. form.Cruise is null ? ["By the form, recognition and landing together take more than the batteries hold."] : Array.Empty<string>(),
         .. batteries.SelectMany(Rate),
         .. batteries.Length > 1 ? [$"The form adds {batteries.Length} batteries up; in the network each gives what its feeds and diodes let it give."] : Array.Empty<string>(),
@@ -60,7 +60,7 @@ internal sealed class AmpMinuteDifference(AmpMinutes form, ImmutableArray<Batter
 
     private static IEnumerable<string> Ends(Landing? landing, CaseResult result)
     {
-        if (result.LimitedBy is { } first)
+        if (result.BreakOff is null && result.LimitedBy is { } first)
             yield return $"The form runs the batteries to nothing; the simulation counts until {first} is lost.";
         yield return landing is null
             ? "No landing is given, so neither holds anything back for it."

@@ -38,7 +38,7 @@ internal static class AmpMinuteStudy
             simulated = null;
         var fed = scenario.Loads.Where(load => alive.Contains(load.Bus) && shed.IsOn(load.Name));
         var why = new AmpMinuteDifference(form, batteries, [.. fed], scenario.NominalVoltage).Explain(landing, result);
-        return new AmpMinuteComparison(failureCase.Name, form, simulated, result.LandingReserve is { IsEverCovered: false }, why);
+        return new AmpMinuteComparison(failureCase.Name, form, simulated, result.LandingReserve is { IsEverCovered: false }, why) { BreakOff = result.BreakOff };
     }
 
     /// <summary>Batteries that have not failed and that reach something that draws.</summary>

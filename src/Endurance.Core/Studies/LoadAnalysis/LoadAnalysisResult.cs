@@ -14,4 +14,8 @@ public sealed record LoadAnalysisResult(
     ImmutableArray<LoadTotal> Totals,
     ImmutableArray<AlternatorShare> Shares,
     ImmutableArray<AmpMinuteComparison> AmpMinutes,
-    ImmutableArray<Finding> Findings);
+    ImmutableArray<Finding> Findings)
+{
+    /// <summary>Failure cases that could not be run to their end, so that their simulated minutes are not known.</summary>
+    public ImmutableArray<LeftOut> LeftOut { get; init; } = [];
+}

@@ -12,7 +12,6 @@ namespace Endurance.Studies.LoadAnalysis;
 public static class LoadAnalysisStudy
 {
     /// <summary>Loads are taken at the nominal voltage of the system.</summary>
-    /// <exception cref="ChatteringException">Parts of the scenario switch each other without end.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static LoadAnalysisResult Run(Scenario scenario, CancellationToken cancellation = default)
     {
@@ -25,7 +24,7 @@ public static class LoadAnalysisStudy
             [.. phases.SelectMany(phase => Totals(scenario, items, phase))],
             shares,
             [.. scenario.FailureCases.Zip(cases, (failureCase, result) => AmpMinuteStudy.Of(scenario, items, failureCase, result)).OfType<AmpMinuteComparison>()],
-            [.. shares.Where(share => !share.IsWithin).Select(Overloaded), .. Unsaid(items)]);
+            [.. shares.Where(share => !share.IsWithin).Select(Overloaded), .. Unsaid(items)]) { LeftOut = LeftOut.Of(cases) };
     }
 
     /// <summary>A load belongs to its own phase whether it is drawn on or off; without a phase it counts while it is on.</summary>

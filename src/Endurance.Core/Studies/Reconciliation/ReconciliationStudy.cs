@@ -14,9 +14,7 @@ public static class ReconciliationStudy
     /// <param name="plan">Its ground test.</param>
     /// <param name="measured">In any order, at most one a reading of the plan; what the plan does not ask for is left aside.</param>
     /// <param name="cancellation">Looked at between simulations.</param>
-    /// <exception cref="ChatteringException">Parts of the scenario switch each other without end.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    /// <exception cref="UnsolvedNetworkException">The solver did not reach its accuracy.</exception>
     public static ReconciliationResult Run(Scenario scenario, GroundTestPlan plan, ImmutableArray<MeasuredReading> measured, CancellationToken cancellation = default)
     {
         var readings = Compared(plan, measured);

@@ -25,7 +25,7 @@ internal sealed record Suspicion(ImmutableArray<Fault> Faults)
             var readings = Faults.Aggregate(point.Setup!, (setup, fault) => fault.Applied(setup)).Measure();
             return [.. point.Readings.Select(reading => Shown(readings.Of(reading.Kind, reading.Part)))];
         }
-        catch (Exception exception) when (exception is ChatteringException or UnsolvedNetworkException)
+        catch (BrokenOffException)
         {
             return null;
         }

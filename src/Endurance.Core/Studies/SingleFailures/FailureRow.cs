@@ -27,7 +27,7 @@ public sealed record FailureRow
     public required ImmutableArray<Duration?> Loads { get; init; }
 
     /// <summary>Parts began to switch each other without end, from when on nothing counts as powered; <see langword="null"/> when none did.</summary>
-    public Chatter? Chatter { get; init; }
+    public BreakOff? BreakOff { get; init; }
 
     /// <summary>What would show the failure in normal operation, or which ground test does.</summary>
     public required string RevealedBy { get; init; }

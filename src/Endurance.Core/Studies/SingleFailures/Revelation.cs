@@ -20,11 +20,11 @@ internal static class Revelation
         if (acting.Length == 0)
             return ("practice of the procedure", true);
         var (failed, changed) = SingleFailureStudy.Apply(scenario, new FailureCase { Name = SingleFailureStudy.OnItsOwn }, acting);
-        if (normal.Chatter is { } always)
+        if (normal.BreakOff is { } always)
             return ($"not known: {always.Words} with nothing failed", false);
         var run = Watched(failed, changed, options, cancellation);
-        if (run.Chatter is { } chatter)
-            return ($"{string.Join(" and ", chatter.Parts)} switching on and off", false);
+        if (run.BreakOff is { } breakOff)
+            return (breakOff.Cause == BreakOffCause.Chattering ? $"{string.Join(" and ", breakOff.Parts)} switching on and off" : $"not known: {breakOff.Words}", false);
         if (Shown(scenario, normal, run) is { } by)
             return (by, false);
         return NotShown(scenario, acting) is { } not ? (not, false) : (string.Join("; ", acting.Select(GroundTest).Distinct()), true);
@@ -44,7 +44,7 @@ internal static class Revelation
     {
         var watched = Quantities.Duration.FromMinutes(Attention);
         return new Simulator(scenario with { Horizon = scenario.Horizon < watched ? scenario.Horizon : watched })
-            .RunUntilChatter(failureCase, options with { SampleInterval = watched }, cancellation);
+            .RunUntilBreakOff(failureCase, options with { SampleInterval = watched }, cancellation);
     }
 
     private static string? Shown(Scenario scenario, SimulationResult normal, SimulationResult run)

@@ -56,7 +56,7 @@ public static class SingleFailureStudy
     private static FailureRow RunOne(Scenario scenario, PartFailure[] failures, FailureCase one, SimulationOptions options, CancellationToken cancellation)
     {
         var (failed, changed) = Apply(scenario, one, failures);
-        var judged = Judgement.Of(failed, changed, new Simulator(failed).RunUntilChatter(changed, options, cancellation));
+        var judged = Judgement.Of(failed, changed, new Simulator(failed).RunUntilBreakOff(changed, options, cancellation));
         var essential = judged.Run.Loads.Where(load => scenario.EssentialLoads.Contains(load.Name)).ToArray();
         return new FailureRow
         {
@@ -67,7 +67,7 @@ public static class SingleFailureStudy
             Verdict = judged.Verdict,
             Lost = Lost(judged, essential),
             Loads = [.. essential.Select(load => load.TimePowered)],
-            Chatter = judged.Chatter,
+            BreakOff = judged.BreakOff,
             RevealedBy = "",
             IsHidden = false,
         };

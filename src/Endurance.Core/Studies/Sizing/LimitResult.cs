@@ -15,7 +15,7 @@ public sealed record LimitResult
     public required bool IsNotMonotonic { get; init; }
 
     /// <summary>Values tried at which a case could not be run to its end; they count as failing.</summary>
-    public int Chattering => Curve.Count(trial => trial.Chatter is not null);
+    public int BrokenOff => Curve.Count(trial => trial.BreakOff is not null);
 
     /// <summary>The trial at the limit; <see langword="null"/> without a limit.</summary>
     public required Trial? AtLimit { get; init; }

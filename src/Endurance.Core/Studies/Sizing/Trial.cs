@@ -18,5 +18,8 @@ public sealed record Trial(double Value, bool Passes, double Margin, Duration? E
     public ImmutableArray<Duration?> ByRequirement { get; init; } = [];
 
     /// <summary>Of the first case that could not be run to its end, which fails the trial; <see langword="null"/> when all could.</summary>
-    public Chatter? Chatter { get; init; }
+    public BreakOff? BreakOff { get; init; }
+
+    /// <summary>Of the case that decides, from where on nothing of it is known; <see langword="null"/> when it could be run to its end.</summary>
+    public BreakOff? DecidingBreakOff { get; init; }
 }

@@ -13,15 +13,16 @@ internal static class Trials
         var simulator = new Simulator(scenario);
         var passes = true;
         var worst = (Meets: true, Margin: double.PositiveInfinity);
-        Chatter? chatter = null;
+        BreakOff? breakOff = null;
         CaseResult? deciding = null;
         RequirementResult? decidingRequirement = null;
         var least = new Duration?[scenario.Requirements.Length];
         foreach (var failureCase in scenario.FailureCases)
         {
-            var judged = Judgement.Of(scenario, failureCase, simulator.RunUntilChatter(failureCase, options, cancellation));
+            var judged = Judgement.Of(scenario, failureCase, simulator.RunUntilBreakOff(failureCase, options, cancellation));
             deciding ??= judged;
-            chatter ??= judged.Chatter;
+            breakOff ??= judged.BreakOff;
+            passes &= judged.BreakOff is null;
             foreach (var requirement in judged.Requirements)
             {
                 passes &= requirement.Verdict == Verdict.Pass;
@@ -40,7 +41,8 @@ internal static class Trials
         return new Trial(value, passes, worst.Margin, decidingRequirement?.Endurance, deciding?.Name ?? "", decidingRequirement?.LimitedBy, decidingRequirement?.Requirement.Endure)
         {
             ByRequirement = [.. least],
-            Chatter = chatter,
+            BreakOff = breakOff,
+            DecidingBreakOff = deciding?.BreakOff,
         };
     }
 }

@@ -11,11 +11,11 @@ public sealed record SpreadCase
     /// <summary>Endurance of every sample, rising; positive infinity in seconds stands for not lost within the horizon.</summary>
     public required ImmutableArray<double> Seconds { get; init; }
 
-    /// <summary>Samples that could not be run to their end, because parts switched each other without end: their endurance ends there, and they meet no requirement.</summary>
-    public required int Chattering { get; init; }
+    /// <summary>Samples that could not be run to their end, by cause: their endurance ends there, and they meet no requirement.</summary>
+    public required ImmutableArray<BrokenOffSamples> BreakOffs { get; init; }
 
-    /// <summary>The parts that did, by name; empty when none did.</summary>
-    public required ImmutableArray<string> ChatteringParts { get; init; }
+    /// <summary>Number of those samples.</summary>
+    public int BrokenOff => BreakOffs.Sum(samples => samples.Count);
 
     /// <summary>Samples that met each requirement that applies, in the order of the scenario, with the 95 % interval of the probability.</summary>
     public required ImmutableArray<SpreadRequirement> Requirements { get; init; }

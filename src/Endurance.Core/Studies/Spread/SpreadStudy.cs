@@ -10,7 +10,7 @@ namespace Endurance.Studies.Spread;
 public static class SpreadStudy
 {
     /// <summary>One case of one scenario drawn.</summary>
-    private readonly record struct Sample(double Seconds, bool[] Met, Chatter? Chatter);
+    private readonly record struct Sample(double Seconds, bool[] Met, BreakOff? BreakOff);
 
     /// <summary>One result a case, in the order of the scenario; the same for the same seed, whatever the number of threads.</summary>
     /// <exception cref="ArgumentException">A tolerance names a quantity that the scenario does not have.</exception>
@@ -45,8 +45,8 @@ public static class SpreadStudy
         var results = new Sample[drawn.FailureCases.Length];
         for (var c = 0; c < results.Length; c++)
         {
-            var judged = Judgement.Of(drawn, drawn.FailureCases[c], simulator.RunUntilChatter(drawn.FailureCases[c], options, cancellation));
-            results[c] = new Sample(judged.Endurance?.Seconds ?? double.PositiveInfinity, [.. judged.Requirements.Select(one => one.Verdict == Verdict.Pass)], judged.Chatter);
+            var judged = Judgement.Of(drawn, drawn.FailureCases[c], simulator.RunUntilBreakOff(drawn.FailureCases[c], options, cancellation));
+            results[c] = new Sample(judged.Endurance?.Seconds ?? double.PositiveInfinity, [.. judged.Requirements.Select(one => one.Verdict == Verdict.Pass)], judged.BreakOff);
         }
 
         return results;
@@ -59,8 +59,7 @@ public static class SpreadStudy
         {
             Name = failureCase.Name,
             Seconds = [.. samples.Select(sample => sample.Seconds).Order()],
-            Chattering = samples.Count(sample => sample.Chatter is not null),
-            ChatteringParts = [.. samples.SelectMany(sample => sample.Chatter?.Parts ?? []).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
+            BreakOffs = [.. samples.Select(sample => sample.BreakOff).OfType<BreakOff>().GroupBy(breakOff => breakOff.Cause).Select(alike => new BrokenOffSamples(alike.Count(), alike.First()))],
             Requirements = [.. requirements.Select((requirement, r) =>
             {
                 var met = samples.Count(sample => sample.Met[r]);

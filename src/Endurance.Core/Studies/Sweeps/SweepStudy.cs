@@ -68,6 +68,6 @@ public static class SweepStudy
     private static SweepPoint Point(Scenario changed, double value, SimulationOptions options, CancellationToken cancellation)
     {
         var simulator = new Simulator(changed);
-        return new SweepPoint(value, [.. changed.FailureCases.Select(one => Judgement.Of(changed, one, simulator.RunUntilChatter(one, options, cancellation)))]);
+        return new SweepPoint(value, [.. changed.FailureCases.Select(one => Judgement.Of(changed, one, simulator.RunUntilBreakOff(one, options, cancellation)))]);
     }
 }

@@ -14,34 +14,48 @@ public static class BranchCurrents
 
     private const int MostSamples = 2000;
 
+    private const string AtFullDraw = " with every load at its full draw";
+
     /// <summary>Amperes that count as none: what the solver lets every bus leak, and what a balance may be off by.</summary>
     private const double Nothing = 1e-6;
 
     private static readonly Duration ShortestSample = Duration.FromSeconds(20);
 
-    /// <summary>By name of feed or load.</summary>
-    /// <exception cref="ChatteringException">Parts of the scenario switch each other without end.</exception>
+    /// <summary>By name of feed or load, and the cases of which only the currents before their break-off count.</summary>
+    /// <exception cref="BrokenOffException">Not even the start of any case can be computed.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static ImmutableDictionary<string, BranchCurrent> Of(Scenario scenario, CancellationToken cancellation)
+    public static (ImmutableDictionary<string, BranchCurrent> Currents, ImmutableArray<LeftOut> LeftOut) Of(Scenario scenario, CancellationToken cancellation)
     {
+        var leftOut = new List<LeftOut>();
         var atFullDuty = scenario with { Loads = [.. scenario.Loads.Select(load => load with { Duty = 1 })] };
-        var steady = Traces(scenario, cancellation);
-        var full = Traces(atFullDuty, cancellation);
+        var steady = Traces(scenario, "", leftOut, cancellation);
+        var full = Traces(atFullDuty, AtFullDraw, leftOut, cancellation);
         var worst = ImmutableDictionary.CreateBuilder<string, BranchCurrent>(StringComparer.Ordinal);
         foreach (var feed in scenario.Feeds.Index())
             worst[feed.Item.Name] = Worst(steady, full, trace => trace.FeedAmperes[feed.Index]);
         foreach (var load in scenario.Loads.Index())
             worst[load.Item.Name] = OfLoad(load.Item, Worst(steady, full, trace => trace.LoadAmperes[load.Index]), scenario.NominalVoltage);
-        return worst.ToImmutable();
+        return (worst.ToImmutable(), [.. leftOut.DistinctBy(one => (one.What.Split(AtFullDraw)[0], one.BreakOff.Words))]);
     }
 
-    private static ImmutableArray<Trace> Traces(Scenario scenario, CancellationToken cancellation)
+    /// <summary>Of a case that cannot be computed to its end, up to there; such cases are added to <paramref name="leftOut"/>.</summary>
+    private static ImmutableArray<Trace> Traces(Scenario scenario, string how, List<LeftOut> leftOut, CancellationToken cancellation)
     {
         var spread = scenario.Horizon / MostSamples;
         var options = new SimulationOptions { SampleInterval = spread > ShortestSample ? spread : ShortestSample };
         var simulator = new Simulator(scenario);
         FailureCase asDrawn = new() { Name = "as drawn" };
-        return [.. scenario.FailureCases.Prepend(asDrawn).Select(failureCase => simulator.Run(failureCase, options, cancellation).Trace!)];
+        var traces = ImmutableArray.CreateBuilder<Trace>();
+        foreach (var failureCase in scenario.FailureCases.Prepend(asDrawn))
+        {
+            var run = simulator.RunUntilBreakOff(failureCase, options, cancellation);
+            if (run.BreakOff is { } breakOff)
+                leftOut.Add(new LeftOut((ReferenceEquals(failureCase, asDrawn) ? "the aircraft as drawn" : LeftOut.Case(failureCase.Name)) + how, breakOff));
+            if (!run.Trace!.Seconds.IsEmpty)
+                traces.Add(run.Trace);
+        }
+
+        return traces.Count > 0 ? traces.ToImmutable() : throw new BrokenOffException(leftOut[^1].BreakOff, scenario.FailureCases is [.., var last] ? last.Name : "");
     }
 
     private static BranchCurrent Worst(ImmutableArray<Trace> steady, ImmutableArray<Trace> full, Func<Trace, TraceColumn> column)

@@ -14,18 +14,18 @@ public static class WiringStudy
     private sealed record Branch(string Name, WireRun Run, ImmutableArray<Protection> Protections, bool HasSwitch, LoadType GuessedType);
 
     /// <summary>Simulates every failure case and the aircraft as drawn, then judges.</summary>
-    /// <exception cref="ChatteringException">Parts of the scenario switch each other without end.</exception>
+    /// <exception cref="BrokenOffException">Not even the start of any case can be computed.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static WiringResult Run(Scenario scenario, WiringOptions options, CancellationToken cancellation = default)
     {
         ImmutableArray<Branch> branches = [.. Feeds(scenario), .. Loads(scenario)];
         var judged = branches.Select(branch => branch.Name).ToHashSet(StringComparer.Ordinal);
         var names = scenario.Feeds.Select(feed => feed.Name).Concat(scenario.Loads.Select(load => load.Name));
-        var currents = BranchCurrents.Of(scenario, cancellation);
+        var (currents, leftOut) = BranchCurrents.Of(scenario, cancellation);
         return new WiringResult(
             [.. branches.Select(branch => Row(scenario, options, branch, currents[branch.Name]))],
             [.. names.Where(name => !judged.Contains(name))],
-            WiringAssumptions.Of(scenario, options));
+            WiringAssumptions.Of(scenario, options)) { LeftOut = leftOut };
     }
 
     private static IEnumerable<Branch> Feeds(Scenario scenario) =>

@@ -1,6 +1,6 @@
 using System.Reflection;
+using HarfBuzzSharp;
 using SkiaSharp;
-using SkiaSharp.HarfBuzz;
 
 namespace Endurance.Reports.Plots;
 
@@ -11,23 +11,25 @@ internal sealed class Lettering : IDisposable
 
     private static readonly SKTypeface RegularFace = Load("Fonts.DejaVuSans.ttf");
     private static readonly SKTypeface BoldFace = Load("Fonts.DejaVuSans-Bold.ttf");
+    private static readonly Face RegularLetters = LetterShaper.FaceOf(RegularFace);
+    private static readonly Face BoldLetters = LetterShaper.FaceOf(BoldFace);
 
     private readonly SKFont _font;
-    private readonly SKShaper _shaper;
+    private readonly LetterShaper _shaper;
 
-    private Lettering(string name, SKTypeface face, float size)
+    private Lettering(string name, SKTypeface face, Face letters, float size)
     {
         Name = name + RoundedNumber.Short(size, 1);
         _font = new SKFont(face, size) { Hinting = SKFontHinting.None, Subpixel = true };
-        _shaper = new SKShaper(face);
+        _shaper = new LetterShaper(letters, size);
     }
 
     /// <summary>Letters, digits and a dot; tells face and size.</summary>
     public string Name { get; }
 
-    public static Lettering Regular(float size) => new("r", RegularFace, size);
+    public static Lettering Regular(float size) => new("r", RegularFace, RegularLetters, size);
 
-    public static Lettering Bold(float size) => new("b", BoldFace, size);
+    public static Lettering Bold(float size) => new("b", BoldFace, BoldLetters, size);
 
     public void Dispose()
     {
@@ -35,7 +37,7 @@ internal sealed class Lettering : IDisposable
         _font.Dispose();
     }
 
-    public float WidthOf(string text) => TextRuns.Of(text).Sum(run => _shaper.Shape(run, _font).Width);
+    public float WidthOf(string text) => TextRuns.Of(text).Aggregate(0f, (width, run) => _shaper.Set(run, width, glyphs: null));
 
     /// <summary>Draws one line on its baseline.</summary>
     /// <param name="canvas">Drawn on.</param>
@@ -61,17 +63,20 @@ internal sealed class Lettering : IDisposable
     public IReadOnlyList<string> Wrap(string text, float width)
     {
         var lines = new List<string>();
-        var line = "";
+        var (line, taken) = ("", 0f);
+        var blank = WidthOf(" ");
         foreach (var word in text.Split(' ').SelectMany(word => Pieces(word, width)))
         {
-            var longer = line.Length == 0 ? word : $"{line} {word}";
-            if (line.Length > 0 && WidthOf(longer) > width)
+            var needed = WidthOf(word);
+            if (line.Length > 0 && taken + blank + needed <= width)
             {
-                lines.Add(line);
-                longer = word;
+                (line, taken) = ($"{line} {word}", taken + blank + needed);
+                continue;
             }
 
-            line = longer;
+            if (line.Length > 0)
+                lines.Add(line);
+            (line, taken) = (word, needed);
         }
 
         lines.Add(line);
@@ -99,13 +104,7 @@ internal sealed class Lettering : IDisposable
         var width = 0f;
         var glyphs = new List<PlacedGlyph>(text.Length);
         foreach (var run in TextRuns.Of(text))
-        {
-            var shaped = _shaper.Shape(run, _font);
-            for (var i = 0; i < shaped.Codepoints.Length; i++)
-                glyphs.Add(new PlacedGlyph((ushort)shaped.Codepoints[i], width + shaped.Points[i].X, shaped.Points[i].Y));
-            width += shaped.Width;
-        }
-
+            width = _shaper.Set(run, width, glyphs);
         return (glyphs, width);
     }
 

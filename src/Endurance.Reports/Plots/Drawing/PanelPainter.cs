@@ -44,6 +44,8 @@ internal static class PanelPainter
         foreach (var series in frame.Panel.Series)
             AddSeries(plot, series, frame.Panel.X);
         plot.Axes.SetLimits(frame.Panel.X.Low, frame.Panel.X.High, y?.Low ?? 0, y?.High ?? 1);
+        // The first drawing counts as a change of the limits, upon which everything would be drawn a second time.
+        plot.RenderManager.RenderFinished += (_, _) => plot.RenderManager.EnableRendering = false;
         plot.Render(canvas, frame.Rect);
     }
 

@@ -46,6 +46,7 @@ public sealed class AlternatorSwitchingTests
 
         Assert.Equal(trips ? 5 : null, run.Load("load").TimePowered?.Minutes);
         Assert.Equal(trips, run.Events.Any(happened => happened.What == "alternator taken off by its over-voltage relay"));
+        Assert.Equal(trips ? LossReason.BusDead : null, run.Load("load").LostBecause); // no feed opened: as where the alternator fails
     }
 
     /// <summary>Back with its battery the bus is no longer too high, yet the relay holds until the alternator is restored.</summary>
