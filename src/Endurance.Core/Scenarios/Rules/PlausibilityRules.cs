@@ -19,8 +19,8 @@ internal static class PlausibilityRules
     /// </remarks>
     private const double LowestUsualOhmAmpereHours = 0.04;
 
-    /// <summary>The same, ohm Ah, above which the number is hardly that of a working battery: ten times the most that is usual.</summary>
-    private const double HighestUsualOhmAmpereHours = 3;
+    /// <summary>The same, ohm Ah, above which the unit is probably wrong: over thirty times the most that is usual, so that a worn battery may be typed.</summary>
+    private const double HighestUsualOhmAmpereHours = 10;
 
     public static IEnumerable<RuleFinding> Check(Scenario scenario) =>
     [
