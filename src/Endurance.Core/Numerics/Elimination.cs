@@ -56,6 +56,20 @@ internal sealed class Elimination
         return true;
     }
 
+    /// <summary>Factors a copy of the matrix, in which a pivot that rounding alone has taken is put back; <see langword="false"/> when one is not positive.</summary>
+    /// <remarks>Rows that are tied to each other firmly and to nothing else but by a trace keep that trace only as far as rounding lets them.</remarks>
+    public bool TryFactor(ReadOnlySpan<double> matrix, Span<double> factors)
+    {
+        const double rounding = 1e-13; // of a diagonal entry; some hundred units in its last place
+        matrix.CopyTo(factors);
+        if (TryFactor(factors))
+            return true;
+        matrix.CopyTo(factors);
+        for (var i = 0; i < n; i++)
+            factors[(i * n) + i] += rounding * Math.Abs(factors[(i * n) + i]);
+        return TryFactor(factors);
+    }
+
     /// <summary>Factors a copy of the matrix with as much added to its diagonal as makes its pivots positive; <see langword="false"/>: nothing does.</summary>
     public bool TryFactorShifted(ReadOnlySpan<double> matrix, Span<double> factors)
     {

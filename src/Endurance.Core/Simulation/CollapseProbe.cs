@@ -31,8 +31,8 @@ internal sealed class CollapseProbe
     {
         equations.PowerShare = reached;
         equations.Assemble();
-        equations.Jacobian.CopyTo(factors, 0);
-        if (!network.Elimination.TryFactor(factors))
+        // So near to where the solution vanishes, it may look just past it.
+        if (!network.Elimination.TryFactorShifted(equations.Jacobian, factors))
             throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
         FillPowerCurrents();
         network.Elimination.Solve(factors, motion);

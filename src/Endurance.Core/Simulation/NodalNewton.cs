@@ -58,11 +58,7 @@ internal sealed class NodalNewton
     public void StartCold() => isAnyLoose = true;
 
     /// <summary>Whether all pivots are positive, as on the highest solution alone.</summary>
-    public bool IsStable()
-    {
-        equations.Jacobian.CopyTo(factors, 0);
-        return elimination.TryFactor(factors);
-    }
+    public bool IsStable() => elimination.TryFactor(equations.Jacobian, factors);
 
     /// <summary>Makes a step out of a Jacobian that was made positive by force; returns its largest component in volts.</summary>
     /// <returns><see langword="null"/>: nothing makes it positive.</returns>
@@ -83,7 +79,6 @@ internal sealed class NodalNewton
             if (IsBalanced() && IsSmallEnough(lastStep, asks))
                 return IsSolved();
             Iterations++;
-            equations.Jacobian.CopyTo(factors, 0);
             if (!TryFactor())
                 return false;
             if (asks == SmallStep.WhereLoose)
@@ -142,10 +137,10 @@ internal sealed class NodalNewton
     }
 
     /// <summary>
-    /// Factors the Jacobian. Without constant power every pivot is positive; one that rounding has taken, of buses that only their
-    /// leak ties to ground while they are tied to each other firmly, is put back.
+    /// Factors the Jacobian. Without constant power every pivot is positive; those that rounding has taken, of buses that only their
+    /// leak ties to ground while they are tied to each other firmly, are put back.
     /// </summary>
-    private bool TryFactor() => elimination.TryFactor(factors)
+    private bool TryFactor() => elimination.TryFactor(equations.Jacobian, factors)
         || (equations.PowerShare == 0 && elimination.TryFactorShifted(equations.Jacobian, factors));
 
     /// <summary>Whether some group of buses is tied to the rest by almost nothing: its last pivot is the conductance that is left.</summary>
