@@ -108,4 +108,17 @@ public sealed class EliminationTests
     public void TryFactorShifted_MatrixThatIsNoNumber_GivesUp() => Assert.False(new Elimination(1, []).TryFactorShifted([double.NaN], new double[1]));
 
     private static Elimination Two => new(2, [(0, 1)]);
+
+    /// <summary>Two rows tied by 1e4 and to all else by 1e-13, which is below a unit in the last place of the diagonal; a hundred-millionth too little is no rounding.</summary>
+    [Fact]
+    public void TryFactor_OfACopy_PutsBackOnlyWhatRoundingTook()
+    {
+        double[] tied = [1e4, -1e4, -1e4, 1e4], unstable = [1e4, -1e4, -1e4, 1e4 - 1e-4];
+        var elimination = new Elimination(2, [(0, 1)]);
+        var factors = new double[4];
+
+        Assert.False(elimination.TryFactor((double[])tied.Clone()));
+        Assert.True(elimination.TryFactor(tied, factors));
+        Assert.False(elimination.TryFactor(unstable, factors));
+    }
 }
