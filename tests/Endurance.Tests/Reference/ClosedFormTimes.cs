@@ -42,6 +42,48 @@ public sealed class ClosedFormTimes
         Assert.Equal(expected * 60, run.Load("load").TimePowered.Minutes(), expected * 60 * 1e-6);
     }
 
+    /// <remarks>
+    /// A charger takes W = u i / efficiency whatever its input volts, so a battery of EMF e and resistance r gives i = (e - s)/(2r) with
+    /// s^2 = e^2 - 4rW, and nothing below e = 2 sqrt(rW). With e = e0 + k z over the charge z the time is C/k times the integral of
+    /// 1/i = (e + s)/(2W), which is (e^2 + e s - 4rW ln(e + s))/(4W).
+    /// </remarks>
+    [Theory]
+    [InlineData(1e-5, 2e-3)]
+    [InlineData(1e-8, Minutes)]
+    public void ChargerInput_OfABatteryThatRunsDown_CollapsesWhereItsPowerEnds(double tolerance, double within)
+    {
+        const double ohms = 0.6, least = 11, range = 1.8, ampereHours = 18, amperes = 4, volts = 13.8, droop = 0.05, efficiency = 0.9;
+        const double watts = (volts - (droop * amperes)) * amperes / efficiency;
+        const double end = 4 * ohms * watts;
+        static double Integral(double e)
+        {
+            var s = Math.Sqrt(Math.Max(0, (e * e) - end));
+            return ((e * e) + (e * s) - (end * Math.Log(e + s))) / (4 * watts);
+        }
+
+        var expected = 60 * ampereHours / range * (Integral(least + range) - Integral(Math.Sqrt(end)));
+        var scenario = Scenario() with
+        {
+            Buses = [Bus("main"), Bus("aux")],
+            Batteries = [Battery("battery", "main", ampereHours, 20, 1, Table((0, least), (100, least + range)), PiecewiseLinear.Constant(1000 * ohms))],
+            Chargers =
+            [
+                new Charger
+                {
+                    Name = "charger", From = "main", To = "aux", Output = Voltage.FromVolts(volts), Limit = Current.FromAmperes(10),
+                    Efficiency = efficiency, Droop = Resistance.FromOhms(droop),
+                },
+            ],
+            Loads = [Amperes("box", "aux", amperes)],
+        };
+
+        var run = scenario.Run(Case(), new SimulationOptions { Tolerance = tolerance });
+
+        Assert.Equal(57.355, expected, 1e-3);
+        Assert.Equal(expected, run.Load("box").TimePowered.Minutes(), within);
+        Assert.Equal(LossReason.VoltageCollapse, run.Load("box").LostBecause);
+    }
+
     [Fact]
     public void ConstantCurrent_TwoLevels_AddUpAsFractionsOfLife()
     {
