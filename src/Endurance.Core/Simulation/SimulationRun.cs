@@ -163,7 +163,11 @@ internal sealed class SimulationRun
     public SimulationResult Result()
     {
         if (t < horizon)
-            EndDead();
+        {
+            recorder.Observe(t, y);
+            trace?.Add(horizon, y);
+        }
+
         journal.Note(t, EventKind.End, "", t >= horizon || decided?.IsDecided(t) == true ? "end of the time simulated" : "no source left");
         var statistics = new SimulationStatistics(accepted, rejected, solver.Solves, solver.Iterations);
         return recorder.Result(y, t, start, statistics, trace?.ToTrace(), RunFindings.Of(network, watches, solver.Equations));
@@ -188,12 +192,6 @@ internal sealed class SimulationRun
             HasBegun = hasBegun,
             Events = [.. result.Events, new TimedEvent(breakOff.Time, EventKind.End, "", breakOff.Words)],
         };
-    }
-
-    private void EndDead()
-    {
-        recorder.Observe(t, y);
-        trace?.Add(horizon, y);
     }
 
     private void Continue()
@@ -224,8 +222,14 @@ internal sealed class SimulationRun
     private void Restart()
     {
         system.ForgetPast();
-        if (!system.TryEvaluate(t, y, method.FirstRates))
-            throw new UnsolvedNetworkException(network.NodeNames[solver.Equations.WorstBus()], solver.Equations.WorstResidual());
+        while (!system.TryEvaluate(t, y, method.FirstRates))
+        {
+            // The solution ended where a battery passed to the next line of its tables.
+            settlement.Collapse(t);
+            settlement.Settle(t, y);
+            Observe();
+        }
+
         heats.StartStep();
         locator.StartFrom(y);
     }
@@ -239,14 +243,8 @@ internal sealed class SimulationRun
     private void Reject(double h, double error)
     {
         rejected++;
-        if (double.IsFinite(error))
-        {
-            suggested = h * Math.Max(LargestCut, Safety * Math.Pow(error, power));
-            return;
-        }
-
-        suggested = h / 2;
-        if (h > CollapseStep)
+        suggested = h * (double.IsFinite(error) ? Math.Max(LargestCut, Safety * Math.Pow(error, power)) : 0.5);
+        if (double.IsFinite(error) || h > CollapseStep)
             return;
         settlement.Collapse(t);
         suggested = 1;
