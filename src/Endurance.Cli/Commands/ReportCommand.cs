@@ -3,7 +3,6 @@ using Endurance.Cli.Arguments;
 using Endurance.Cli.Output;
 using Endurance.Reports.Html;
 using Endurance.Studies;
-using Endurance.Studies.FailureCases;
 using Endurance.Yaml;
 
 namespace Endurance.Cli.Commands;
@@ -42,7 +41,7 @@ internal static class ReportCommand
             Write(request.Place, ReviewPage.Write(facts), request.Force, cancellation);
             error.WriteLine($"wrote {request.Place}");
             return ScenarioFile.ExitOf(
-                facts.Cases.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met,
+                ScenarioFile.Judged(facts.Cases),
                 [.. LeftOut.Of(facts.Cases).Concat(facts.Wiring.LeftOut).DistinctBy(one => one.What)],
                 error);
         });

@@ -52,8 +52,10 @@ internal static class ScenarioFile
     }
 
     /// <summary>The exit code that cases ask for, after those that could not be run to their end are told.</summary>
-    public static int ExitOf(IReadOnlyCollection<CaseResult> cases, TextWriter error) =>
-        ExitOf(cases.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met, LeftOut.Of(cases), error);
+    public static int ExitOf(IReadOnlyCollection<CaseResult> cases, TextWriter error) => ExitOf(Judged(cases), LeftOut.Of(cases), error);
+
+    /// <summary>The exit code that the verdicts of cases ask for.</summary>
+    public static int Judged(IEnumerable<CaseResult> cases) => cases.Any(result => result.Verdict == Verdict.Fail) ? ExitCode.NotMet : ExitCode.Met;
 
     /// <summary>Tells what could not be computed, which decides the exit code before anything that could.</summary>
     /// <param name="otherwise">The exit code where everything could be.</param>

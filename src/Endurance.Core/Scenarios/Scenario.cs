@@ -78,7 +78,7 @@ public sealed record Scenario
 
     /// <summary>Whether a feed conducts at time zero as far as its contacts and the selectors go.</summary>
     public bool IsDrawnClosed(Feed feed) =>
-        feed.Switch?.IsClosed != false && feed.Contactor?.IsClosed != false && feed.Breaker?.IsClosed != false
+        feed.Switch?.IsClosed != false && feed.Contactor?.IsClosed != false && feed.Breaker?.IsClosed != false && feed.Fuse?.IsClosed != false
         && Selectors.All(selector => selector.Positions.All(position =>
             !string.Equals(position.Feed, feed.Name, StringComparison.Ordinal) || string.Equals(position.Position, selector.At, StringComparison.Ordinal)));
 }

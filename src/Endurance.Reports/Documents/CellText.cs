@@ -25,7 +25,8 @@ internal static class CellText
     /// <summary>What was lost first at a time; what was not lost before a break-off is not known.</summary>
     public static string LostFirst(string? part, Duration? time, BreakOff? breakOff) => IsKnown(time, breakOff) ? part ?? "nothing" : NotKnown;
 
-    private static bool IsKnown(Duration? time, BreakOff? breakOff) => breakOff is null || time < breakOff.Time;
+    /// <summary>Whether a time, or that it was not reached, was known before a break-off.</summary>
+    public static bool IsKnown(Duration? time, BreakOff? breakOff) => breakOff is null || time < breakOff.Time;
 
     /// <summary>A round number of minutes as a person would say it: 30, 37.5.</summary>
     public static string RoundMinutes(Duration time) => RoundedNumber.Short(time.Minutes, 1);

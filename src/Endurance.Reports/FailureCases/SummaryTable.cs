@@ -49,7 +49,7 @@ internal static class SummaryTable
 
     private static string AfterRecognition(Duration horizon, CaseResult result)
     {
-        if (result.BreakOff is { } breakOff && !(result.Endurance < breakOff.Time))
+        if (!CellText.IsKnown(result.Endurance, result.BreakOff))
             return CellText.NotKnown;
         if (result.AfterRecognition is { } left)
             return CellText.Minutes(left);

@@ -41,7 +41,7 @@ internal static class FailureMatrix
     {
         if (row is null)
             return CellText.Absent;
-        var minutes = row.BreakOff is { } breakOff && !(row.Endurance < breakOff.Time) ? CellText.NotKnown : row.Endurance is { } lost ? CellText.Minutes(lost) : ">\u00A0" + CellText.RoundMinutes(horizon);
+        var minutes = !CellText.IsKnown(row.Endurance, row.BreakOff) ? CellText.NotKnown : row.Endurance is { } lost ? CellText.Minutes(lost) : ">\u00A0" + CellText.RoundMinutes(horizon);
         var judged = CellText.Judged(row.Verdict, row.BreakOff);
         return row.Verdict == Verdict.None ? minutes : judged with { Text = $"{minutes} {judged.Text}" };
     }

@@ -92,8 +92,8 @@ public static class SizingReport
         };
     }
 
-    private static string Decides(SizingAnswer answer) => answer.Deciding is { DecidingBreakOff: { } breakOff } deciding && !(deciding.Endurance < breakOff.Time)
-        ? $"The case {deciding.Case} decides, which cannot be run to its end. "
+    private static string Decides(SizingAnswer answer) => !CellText.IsKnown(answer.Deciding.Endurance, answer.Deciding.DecidingBreakOff)
+        ? $"The case {answer.Deciding.Case} decides, which cannot be run to its end. "
         : answer.Deciding.LimitedBy is { } part
         ? $"The case {answer.Deciding.Case} and {part} decide. "
         : "Nothing that a requirement names is lost within the horizon. ";

@@ -1,7 +1,7 @@
 using Endurance.Scenarios;
 using Endurance.Simulation;
-using Endurance.Yaml;
 using static Endurance.Tests.Parts;
+using static Endurance.Tests.Studies.Scenarios;
 
 namespace Endurance.Tests.Simulation;
 
@@ -98,7 +98,7 @@ public sealed class EdgeNetworkTests
 
     private static SimulationResult Run(string text)
     {
-        var scenario = ScenarioReader.ReadText("edge.yaml", text).Scenario!;
+        var scenario = Read(text);
         return scenario.Run(scenario.FailureCases[0]);
     }
 }

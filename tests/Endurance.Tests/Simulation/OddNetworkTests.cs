@@ -4,8 +4,8 @@ using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Simulation;
 using Endurance.Studies.FailureCases;
-using Endurance.Yaml;
 using static Endurance.Tests.Parts;
+using static Endurance.Tests.Studies.Scenarios;
 
 namespace Endurance.Tests.Simulation;
 
@@ -251,6 +251,4 @@ public sealed class OddNetworkTests
 
         Assert.Contains(judged.Findings, finding => finding.Code == "landing-not-covered" || finding.Code == "chattering");
     }
-
-    private static Scenario Read(string text) => ScenarioReader.ReadText("odd.yaml", text).Scenario!;
 }

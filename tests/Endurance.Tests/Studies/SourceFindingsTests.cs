@@ -44,6 +44,18 @@ public sealed class SourceFindingsTests
     }
 
     [Theory]
+    [InlineData(true, true)]
+    [InlineData(false, false)]
+    public void Batteries_BehindAFuse_AreJoinedWhileItIsIntact(bool isIntact, bool found)
+    {
+        var fuse = new Protection { Kind = ProtectionKind.Fuse, Rating = Current.FromAmperes(30), IsClosed = isIntact };
+        var tie = Feed("tie", "one", "two", 2) with { Fuse = fuse };
+        var result = (Scenario(1) with { Buses = [Bus("one"), Bus("two")], Batteries = [Ramp.Steady(12.5, "first", "one"), Ramp.Steady(12.4, "second", "two")], Feeds = [tie] }).Judge();
+
+        Assert.Equal(found, result.Findings.Any(finding => finding.Code == "batteries-joined"));
+    }
+
+    [Theory]
     [InlineData("master", true)]
     [InlineData("battery", true)]
     [InlineData("spare", false)]

@@ -20,15 +20,15 @@ internal static class EnduranceRun
         var asked = Asked(scenario, failureCase);
         var run = new Simulator(scenario).RunUntilBreakOff(WithoutEngine(scenario, failureCase), new SimulationOptions { SampleInterval = Interval }, cancellation);
         var samples = Samples(run.Trace!);
-        var leftOut = run.BreakOff is { } breakOff ? new LeftOut($"timed run of case {failureCase.Name}", breakOff) : null;
+        ImmutableArray<LeftOut> leftOut = run.BreakOff is { } broken ? [new LeftOut($"timed run of {LeftOut.Case(failureCase.Name)}", broken)] : [];
         if (samples.IsEmpty)
-            return ([], [$"There is no timed run: not even the start of {failureCase.Name} can be predicted."], [leftOut!]);
+            return ([], [$"There is no timed run: not even the start of {failureCase.Name} can be predicted."], leftOut);
         var (end, why) = End(scenario, run.Trace!, samples, asked);
-        if (leftOut is null || end <= leftOut.BreakOff.Time.Minutes)
-            leftOut = null;
-        else
+        if (run.BreakOff is { } breakOff && end > breakOff.Time.Minutes)
             (end, why) = (samples[^1].Minute, "it is predicted no further");
-        return ([.. samples.TakeWhile(sample => sample.Minute <= end).Select(sample => Point(scenario, failureCase, run, sample))], Rule(scenario, failureCase, end, why), leftOut is null ? [] : [leftOut]);
+        else
+            leftOut = [];
+        return ([.. samples.TakeWhile(sample => sample.Minute <= end).Select(sample => Point(scenario, failureCase, run, sample))], Rule(scenario, failureCase, end, why), leftOut);
     }
 
     /// <summary>Nothing on the ground stands for an engine or its alternators.</summary>

@@ -14,8 +14,6 @@ public static class BranchCurrents
 
     private const int MostSamples = 2000;
 
-    private const string AtFullDraw = " with every load at its full draw";
-
     /// <summary>Amperes that count as none: what the solver lets every bus leak, and what a balance may be off by.</summary>
     private const double Nothing = 1e-6;
 
@@ -26,36 +24,39 @@ public static class BranchCurrents
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static (ImmutableDictionary<string, BranchCurrent> Currents, ImmutableArray<LeftOut> LeftOut) Of(Scenario scenario, CancellationToken cancellation)
     {
-        var leftOut = new List<LeftOut>();
         var atFullDuty = scenario with { Loads = [.. scenario.Loads.Select(load => load with { Duty = 1 })] };
-        var steady = Traces(scenario, "", leftOut, cancellation);
-        var full = Traces(atFullDuty, AtFullDraw, leftOut, cancellation);
+        var (steady, leftOut) = Traces(scenario, cancellation);
+        var (full, leftOutAtFull) = Traces(atFullDuty, cancellation);
+        var onlyAtFull = leftOutAtFull.ExceptBy(leftOut.Select(Told), Told).Select(one => one with { What = one.What + " with every load at its full draw" });
         var worst = ImmutableDictionary.CreateBuilder<string, BranchCurrent>(StringComparer.Ordinal);
         foreach (var feed in scenario.Feeds.Index())
             worst[feed.Item.Name] = Worst(steady, full, trace => trace.FeedAmperes[feed.Index]);
         foreach (var load in scenario.Loads.Index())
             worst[load.Item.Name] = OfLoad(load.Item, Worst(steady, full, trace => trace.LoadAmperes[load.Index]), scenario.NominalVoltage);
-        return (worst.ToImmutable(), [.. leftOut.DistinctBy(one => (one.What.Split(AtFullDraw)[0], one.BreakOff.Words))]);
+        return (worst.ToImmutable(), [.. leftOut, .. onlyAtFull]);
     }
 
-    /// <summary>Of a case that cannot be computed to its end, up to there; such cases are added to <paramref name="leftOut"/>.</summary>
-    private static ImmutableArray<Trace> Traces(Scenario scenario, string how, List<LeftOut> leftOut, CancellationToken cancellation)
+    private static (string What, string Words) Told(LeftOut one) => (one.What, one.BreakOff.Words);
+
+    /// <summary>Of the aircraft as drawn and of every case; of those that cannot be computed to their end, up to there.</summary>
+    private static (ImmutableArray<Trace> Traces, List<LeftOut> LeftOut) Traces(Scenario scenario, CancellationToken cancellation)
     {
         var spread = scenario.Horizon / MostSamples;
         var options = new SimulationOptions { SampleInterval = spread > ShortestSample ? spread : ShortestSample };
         var simulator = new Simulator(scenario);
         FailureCase asDrawn = new() { Name = "as drawn" };
         var traces = ImmutableArray.CreateBuilder<Trace>();
+        var leftOut = new List<LeftOut>();
         foreach (var failureCase in scenario.FailureCases.Prepend(asDrawn))
         {
             var run = simulator.RunUntilBreakOff(failureCase, options, cancellation);
             if (run.BreakOff is { } breakOff)
-                leftOut.Add(new LeftOut((ReferenceEquals(failureCase, asDrawn) ? "the aircraft as drawn" : LeftOut.Case(failureCase.Name)) + how, breakOff));
+                leftOut.Add(new LeftOut(ReferenceEquals(failureCase, asDrawn) ? "the aircraft as drawn" : LeftOut.Case(failureCase.Name), breakOff));
             if (!run.Trace!.Seconds.IsEmpty)
                 traces.Add(run.Trace);
         }
 
-        return traces.Count > 0 ? traces.ToImmutable() : throw new BrokenOffException(leftOut[^1].BreakOff, scenario.FailureCases is [.., var last] ? last.Name : "");
+        return traces.Count > 0 ? (traces.ToImmutable(), leftOut) : throw new BrokenOffException(leftOut[^1].BreakOff, scenario.FailureCases is [.., var last] ? last.Name : "");
     }
 
     private static BranchCurrent Worst(ImmutableArray<Trace> steady, ImmutableArray<Trace> full, Func<Trace, TraceColumn> column)
