@@ -169,6 +169,7 @@ public sealed class SpreadTests
 
         var row = Assert.Single(SweepStudy.Sensitivity(scenario, new SimulationOptions()));
 
+        // The 5 % point of a normal distribution lies where (1 + erf(x/sqrt 2))/2 = 0.05, at x = -1.644854 standard deviations.
         Assert.Equal(0.95 - (1.644854 * 0.05), row.Low.Value, 1e-6);
         Assert.Equal(1, row.High.Value);
     }
