@@ -56,64 +56,6 @@ public sealed class SimulatedBatteries
         Assert.Equal(26.008195, run.Delivered("main_battery"), SimulatedNetwork.AmpereHours);
     }
 
-    /// <summary>Converged at 0.5 s and 1e-9. Emptied, the available well fills to 5 % and on until the bus is at 11.4 V.</summary>
-    [Fact]
-    public void TwoWells_UnderStepsOfLoad_EmptyAndReviveAsSimulated()
-    {
-        const string Text = """
-            endurance: 1
-            title: Two wells under steps of load
-            system: 14 V
-            horizon: 2 h
-            batteries:
-              main_battery:
-                bus: battery_bus
-                capacity: 18 Ah
-                rate: 20 h
-                peukert: 1.2
-                resistance: [[0 %, 40 mohm], [30 %, 18 mohm], [100 %, 12 mohm]]
-                emf: [[0 %, 10.9 V], [10 %, 11.7 V], [50 %, 12.2 V], [100 %, 12.8 V]]
-                charge: 96 %
-                health: 92 %
-                charge_efficiency: 88 %
-                capacity_model: kinetic
-                kinetic: {available: 46 %, rate: 0.6 /h, capacity: 20 Ah}
-            alternators:
-              alternator: {bus: main_bus, setpoint: 13.8 V, rated: 20 A, droop: 15 mohm, driven_by: engine, state: off}
-            buses:
-              battery_bus: {}
-              main_bus: {cutoff: 11.0 V}
-            feeds:
-              master: {from: battery_bus, to: main_bus, wire: {resistance: 6 mohm}}
-            loads:
-              displays: {bus: main_bus, power: 65 W, minimum: 9 V}
-              radios: {bus: main_bus, current: 3 A, minimum: 9 V, restart: 11.4 V}
-              pitot_heat: {bus: main_bus, resistance: 1.2 ohm, minimum: 8 V}
-              landing_light: {bus: main_bus, current: 8 A, minimum: 8 V, state: off}
-            failure_cases:
-              discharge:
-                timeline:
-                  - {at: 10 min, shed: [pitot_heat]}
-                  - {at: 45 min, connect: [alternator]}
-                  - {at: 55 min, shed: [alternator]}
-                  - {at: 62 min, connect: [landing_light]}
-            """;
-
-        var run = SimulatedNetwork.Run(Text);
-
-        Assert.Equal(12.411192, run.Bus("main_bus").StartVoltage.Volts, SimulatedNetwork.Volts);
-        Assert.Equal(0.577372, SimulatedNetwork.Run(Text, 60).Battery("main_battery").ChargeEnd, SimulatedNetwork.Charge);
-        Assert.Equal(67.59198, run.BelowCutoff("main_bus"), SimulatedNetwork.Minutes);
-        Assert.Equal(70.78499, run.Exhausted("main_battery"), SimulatedNetwork.Minutes);
-        Assert.Equal(83.23195, run.MinuteOf("main_battery can supply again"), SimulatedNetwork.Minutes);
-        Assert.Equal(86.60178, run.MinuteOf("radios powered again"), SimulatedNetwork.Minutes);
-        Assert.Equal(101.23783, run.MinuteOf("main_bus below", before: 1), SimulatedNetwork.Minutes);
-        Assert.Equal(113.58064, run.MinuteOf("main_battery exhausted", before: 1), SimulatedNetwork.Minutes);
-        Assert.Equal(11.515839, SimulatedNetwork.Run(Text, 80).Delivered("main_battery"), SimulatedNetwork.AmpereHours);
-        Assert.Equal(12.864783, run.Delivered("main_battery"), SimulatedNetwork.AmpereHours);
-        Assert.Equal(1.946303, run.Received("main_battery"), SimulatedNetwork.AmpereHours);
-    }
-
     /// <summary>Converged at 0.5 s and 1e-9; lifetimes 20, 4.245885, 1.142562 and 0.366667 h from 0.8, 3.2, 9 and 20 A, solved apart.</summary>
     [Fact]
     public void DataSheetPoints_UnderSwitchedLoads_LastAsSimulated()
@@ -215,5 +157,58 @@ public sealed class SimulatedBatteries
         Assert.Equal(2.392549, run.Received("ship_battery"), SimulatedNetwork.AmpereHours);
         Assert.Equal(7.061769, run.Delivered("ship_battery"), SimulatedNetwork.AmpereHours);
         Assert.Equal(9.478498, run.Delivered("pack"), SimulatedNetwork.AmpereHours);
+    }
+
+    /// <summary>Converged at 0.5 s and 1e-9. The pack takes 11 A at first, as much as it accepts, of two alternators on one bus; one fails at minute 20, the other at 70.</summary>
+    [Fact]
+    public void PackOnTwoAlternators_FailingInTurn_OpensAsSimulated()
+    {
+        const string Text = """
+            endurance: 1
+            title: Two alternators, idle, a pack that takes and opens
+            system: 14 V
+            batteries:
+              pack:
+                bus: pack_bus
+                capacity: 20 Ah
+                rate: 1 h
+                peukert: 1.04
+                charge: 45 %
+                charge_efficiency: 97 %
+                charge_acceptance: 1 /h
+                resistance: [[0 %, 30 mohm], [15 %, 16 mohm], [100 %, 12 mohm]]
+                emf: [[0 %, 10.4 V], [10 %, 12.4 V], [30 %, 12.9 V], [90 %, 13.25 V], [100 %, 13.6 V]]
+                polarisation: [{resistance: 10 mohm, time: 90 s}]
+                protection: {opens_below: 11.0 V, recloses_above: 12.6 V}
+            alternators:
+              belt_alternator: {bus: main_bus, setpoint: 14.3 V, rated: 26 A, limit_idle: 9 A, droop: 25 mohm, driven_by: engine}
+              pad_alternator: {bus: main_bus, setpoint: 13.9 V, rated: 10 A, droop: 40 mohm}
+            buses:
+              pack_bus: {}
+              main_bus: {cutoff: 11.6 V}
+            feeds:
+              master: {from: pack_bus, to: main_bus, wire: {resistance: 8 mohm}}
+            loads:
+              radios: {bus: main_bus, current: 7 A, minimum: 9 V}
+              displays: {bus: main_bus, power: 90 W, minimum: 10.2 V}
+              heat: {bus: main_bus, resistance: 1.5 ohm, minimum: 8 V}
+            failure_cases:
+              failure:
+                timeline:
+                  - {at: 20 min, fail: [belt_alternator]}
+                  - {at: 60 min, shed: [heat]}
+                  - {at: 70 min, fail: [pad_alternator]}
+            """;
+
+        var run = SimulatedNetwork.Run(Text);
+
+        Assert.Equal(13.592680, run.Bus("main_bus").StartVoltage.Volts, SimulatedNetwork.Volts);
+        Assert.Equal(-11, run.Battery("pack").StartCurrent.Amperes, SimulatedNetwork.Amperes);
+        Assert.Equal(0.587691, SimulatedNetwork.Run(Text, 20).Battery("pack").ChargeEnd, SimulatedNetwork.Charge);
+        Assert.Equal(0.177592, SimulatedNetwork.Run(Text, 60).Battery("pack").ChargeEnd, SimulatedNetwork.Charge);
+        Assert.Equal(74.61195, run.BelowCutoff("main_bus"), SimulatedNetwork.Minutes);
+        Assert.Equal(77.25083, run.MinuteOf("pack opened"), SimulatedNetwork.Minutes);
+        Assert.Equal(3.185686, run.Received("pack"), SimulatedNetwork.AmpereHours);
+        Assert.Equal(10.845729, run.Delivered("pack"), SimulatedNetwork.AmpereHours);
     }
 }

@@ -195,4 +195,59 @@ public sealed class SimulatedSupplies
         Assert.Equal(3.640771, run.Delivered("backup_battery"), SimulatedNetwork.AmpereHours);
         Assert.Equal(0.009091, SimulatedNetwork.Run(Text, 80).Delivered("backup_battery"), SimulatedNetwork.AmpereHours);
     }
+
+    /// <summary>Converged at 0.5 s and 1e-9. The converter's input counts on the sagging bus as watts; the master's coil lets go at 21 V, and the clock alone goes on.</summary>
+    [Fact]
+    public void ConvertersInARow_UntilTheMasterLetsGo_LastAsSimulated()
+    {
+        const string Text = """
+            endurance: 1
+            title: Converters in a row, and a master that lets go
+            system: 28 V
+            batteries:
+              main_battery:
+                bus: battery_bus
+                capacity: 16 Ah
+                rate: 2 h
+                peukert: 1.13
+                resistance: [[0 %, 120 mohm], [25 %, 55 mohm], [100 %, 35 mohm]]
+                emf: [[0 %, 20.6 V], [15 %, 23.2 V], [55 %, 24.5 V], [100 %, 25.7 V]]
+                polarisation: [{resistance: 25 mohm, time: 3 min}]
+            buses:
+              battery_bus: {}
+              main_bus: {cutoff: 21.6 V}
+              avionics_bus: {cutoff: 11.5 V}
+              five_volt_bus: {cutoff: 4.6 V}
+            feeds:
+              master:
+                from: battery_bus
+                to: main_bus
+                contactor: {state: closed, coil: 26 ohm, contact: 2 mohm, pulls_in_above: 23.0 V, drops_out_below: 21.0 V}
+                wire: {resistance: 6 mohm}
+            converters:
+              avionics_converter: {from: main_bus, to: avionics_bus, output: 14.0 V, limit: 9 A, droop: 60 mohm, efficiency: 87 %, cut_in: 20 V, cut_out: 18 V}
+              five_volt_converter: {from: avionics_bus, to: five_volt_bus, output: 5.1 V, limit: 3 A, droop: 50 mohm, efficiency: 80 %, cut_in: 9 V, cut_out: 8 V}
+            loads:
+              radios: {bus: avionics_bus, current: 3 A, minimum: 10 V}
+              displays: {bus: avionics_bus, power: 32 W, minimum: 10.5 V}
+              tablets: {bus: five_volt_bus, power: 11 W, minimum: 4.5 V}
+              cabin_light: {bus: avionics_bus, resistance: 6 ohm, minimum: 8 V, state: off}
+              gyros: {bus: main_bus, current: 2.4 A, minimum: 18 V}
+              heat: {bus: main_bus, resistance: 9 ohm, minimum: 17 V}
+              clock: {bus: battery_bus, current: 0.3 A, minimum: 12 V}
+            failure_cases:
+              discharge: {timeline: [{at: 10 min, connect: [cabin_light], lasts: 12 min}, {at: 30 min, shed: [heat]}, {at: 42 min, connect: [heat]}]}
+            """;
+
+        var run = SimulatedNetwork.Run(Text);
+
+        Assert.Equal(13.618435, run.Bus("avionics_bus").StartVoltage.Volts, SimulatedNetwork.Volts);
+        Assert.Equal(4.989775, run.Bus("five_volt_bus").StartVoltage.Volts, SimulatedNetwork.Volts);
+        Assert.Equal(10.421875, run.Battery("main_battery").StartCurrent.Amperes, SimulatedNetwork.Amperes);
+        Assert.Equal(0.641747, SimulatedNetwork.Run(Text, 30).Battery("main_battery").ChargeEnd, SimulatedNetwork.Charge);
+        Assert.Equal(78.73398, run.BelowCutoff("main_bus"), SimulatedNetwork.Minutes);
+        Assert.Equal(81.65862, run.MinuteOf("master contactor dropped out"), SimulatedNetwork.Minutes);
+        Assert.Equal(81.65862, run.Lost("tablets"), SimulatedNetwork.Minutes);
+        Assert.Equal(188.45251, run.Exhausted("main_battery"), SimulatedNetwork.Minutes);
+    }
 }
