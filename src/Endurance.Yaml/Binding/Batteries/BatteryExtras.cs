@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Endurance.Components;
 using Endurance.Library;
 using Endurance.Quantities;
+using Endurance.Scenarios;
 using Endurance.Yaml.Keys;
 using static System.FormattableString;
 
@@ -16,7 +17,7 @@ internal static class BatteryExtras
     {
         var reader = part.Reader;
         if (!reader.Has("cells"))
-            return part.Values is { } values ? ChemistryDefaults.Cells(values, part.Twelves) : null;
+            return part.Values is { } values ? ChemistryDefaults.Cells(values, part.System.BatteriesInSeries()) : null;
         if (reader.Quantity("cells") is not { } cells)
             return null;
         if (cells % 1 == 0)

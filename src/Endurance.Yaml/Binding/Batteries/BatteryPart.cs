@@ -17,7 +17,7 @@ internal sealed class BatteryPart
         Name = name;
         Reader = reader;
         errorsBefore = reader.Reading.Diagnostics.ErrorCount;
-        Twelves = system == SystemVoltage.Volts28 ? 2 : 1;
+        System = system;
         Values = ValuesOf(reader);
         if (!reader.Has("temperature"))
             reader.Reading.Assume(name, Invariant($"battery temperature as ambient, {ambient.Celsius:0.##} degC"));
@@ -28,10 +28,7 @@ internal sealed class BatteryPart
 
     public MappingReader Reader { get; }
 
-    /// <summary>12 V batteries in series that make up the nominal voltage: 1 or 2.</summary>
-    public int Twelves { get; }
-
-    public Voltage NominalVoltage => Voltage.FromVolts(12 * Twelves);
+    public SystemVoltage System { get; }
 
     /// <summary>What the chemistry supplies; <see langword="null"/> without one.</summary>
     public ChemistryValues? Values { get; }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Endurance.Library;
 using Endurance.Numerics;
+using Endurance.Scenarios;
 using Endurance.Yaml.Documents;
 using Endurance.Yaml.Keys;
 using static System.FormattableString;
@@ -21,14 +22,14 @@ internal static class BatteryTables
     {
         var reader = part.Reader;
         if (reader.Has("emf"))
-            return Emf(reader) ?? PiecewiseLinear.Constant(part.NominalVoltage.Volts);
+            return Emf(reader) ?? PiecewiseLinear.Constant(part.System.BatteryVoltage().Volts);
         if (part.Values is not { } values)
         {
             reader.ReportMissing("emf", reader.Known("emf").Form);
-            return PiecewiseLinear.Constant(part.NominalVoltage.Volts);
+            return PiecewiseLinear.Constant(part.System.BatteryVoltage().Volts);
         }
 
-        var table = ChemistryDefaults.Emf(values, part.Twelves, life.ReferenceCurrent, settled);
+        var table = ChemistryDefaults.Emf(values, part.System.BatteriesInSeries(), life.ReferenceCurrent, settled);
         part.Library($"EMF over charge {Words(table, volts => Invariant($"{volts:0.##} V"))}", values.Emf.Source);
         part.Library(Invariant($"EMF at 0 %: {values.EndVoltsPerCell.Value:0.##} V a cell plus the drop of the rated current"), values.EndVoltsPerCell.Source);
         return table;
@@ -46,7 +47,7 @@ internal static class BatteryTables
             return Placeholder;
         }
 
-        var table = ChemistryDefaults.Resistance(values, part.Twelves, life.Capacity);
+        var table = ChemistryDefaults.Resistance(values, part.System.BatteriesInSeries(), life.Capacity);
         var aged = reader.Has("resistance_factor") || !reader.Has("health") ? "" : ", divided by its health";
         part.Library($"resistance when new, at 25 degC, over charge {Words(table, ohms => Invariant($"{ohms * 1000:0.##} mohm"))}{aged}", values.MilliohmAmpereHours.Source);
         return table;
