@@ -82,6 +82,21 @@ public sealed class LayoutComparisonTests
             $"{results[0].FailuresSurvived} of {results[0].FailuresTried}, {results[1].FailuresSurvived} of {results[1].FailuresTried}");
     }
 
+    [Fact]
+    public void Basis_OfAircraftThatAreAskedDifferentThings_TellsInWhich()
+    {
+        var plain = Wired(10);
+        var asked = plain with { Requirements = [new Requirement { Loads = ["load"], Endure = Duration.FromMinutes(30) }] };
+
+        Assert.Empty(LayoutBasis.Differences(asked, asked with { Feeds = [Feed("tie", "battery", "essential", 500)], Requirements = [asked.Requirements[0] with { Loads = ["load"] }] }));
+        Assert.Equal(["other requirements"], LayoutBasis.Differences(asked, plain));
+        Assert.Equal(["other requirements"], LayoutBasis.Differences(asked, asked with { Requirements = [asked.Requirements[0] with { Endure = Duration.FromMinutes(31) }] }));
+        Assert.Equal(["other loads"], LayoutBasis.Differences(plain, plain with { Loads = [plain.Loads[0] with { Duty = 0.5 }] }));
+        Assert.Equal(
+            ["another system voltage", "another ambient temperature", "another horizon", "other failure cases"],
+            LayoutBasis.Differences(plain, plain with { System = SystemVoltage.Volts28, Ambient = Temperature.FromCelsius(0), Horizon = Duration.FromHours(1), FailureCases = [] }));
+    }
+
     private static Scenario Wired(double milliohms, PiecewiseLinear? emf = null, Diode? diode = null) => Scenario(10) with
     {
         Buses = [Bus("battery"), Bus("essential")],
