@@ -37,6 +37,7 @@ public sealed class AircraftWireTables
         Assert.Equal(at150, row.RatingInBundle(Insulation.Rated150).Amperes);
         Assert.Equal(at200, row.RatingInBundle(Insulation.Rated200).Amperes);
         Assert.Equal((ohms, circularMils), (row.OhmsPerThousandFeet, row.CircularMils));
+        Assert.Equal(ohms, Run(gauge, 1000, 20).Resistance.Ohms, 1e-9);
         Assert.Contains("table 11-9, page 11-23", row.Source, StringComparison.Ordinal);
     }
 

@@ -179,7 +179,7 @@ public sealed class GroundTestStudyTests
 
     private static (Scenario Scenario, GroundTestPlan Plan) Read(string file)
     {
-        var scenario = ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, file)).Scenario!;
+        var scenario = ShippedScenarioTests.Read(file);
         return (scenario, GroundTestStudy.Plan(scenario));
     }
 

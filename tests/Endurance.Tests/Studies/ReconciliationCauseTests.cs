@@ -53,7 +53,7 @@ public sealed class ReconciliationCauseTests
     [MemberData(nameof(Feeds))]
     public void Feed_WithABadJoint_IsNamed(string file, string feed)
     {
-        var card = new MeasuredCard(Read(file));
+        var card = new MeasuredCard(ShippedScenarioTests.Read(file));
         var carried = card.Plan.Points.Single(point => point.Group == TestGroup.Conducts && point.Parts[0] == feed).Readings.Single(reading => reading.Kind == ReadingKind.FeedAmperes);
         var ohms = (card.Scenario.System == SystemVoltage.Volts28 ? 1.6 : 0.8) / carried.Predicted;
 
@@ -88,7 +88,7 @@ public sealed class ReconciliationCauseTests
     [MemberData(nameof(Loads))]
     public void Loads_DrawingLess_AreTakenOver(string file, string load)
     {
-        var card = new MeasuredCard(Read(file));
+        var card = new MeasuredCard(ShippedScenarioTests.Read(file));
         var other = card.Scenario.Loads.First(candidate => candidate.Name != load).Name;
 
         var result = card.Reconciled(card.Of(setup => Drawing(load, 0.6)(Drawing(other, 0.6)(setup))));
@@ -119,7 +119,7 @@ public sealed class ReconciliationCauseTests
     [Fact]
     public void Loads_ThatDrawAlike_AreBothNamed()
     {
-        var card = new MeasuredCard(Read("floatplane.yaml"));
+        var card = new MeasuredCard(ShippedScenarioTests.Read("floatplane.yaml"));
 
         var result = card.Reconciled(card.Of(Aircraft(aircraft => WithLoad(aircraft, "com_receive", fitted => fitted with { Bus = "main_bus" }))));
 
@@ -142,7 +142,7 @@ public sealed class ReconciliationCauseTests
     [Fact]
     public void Meter_ThatShowsTooLittle_LowersNoDraw()
     {
-        var card = new MeasuredCard(Read("floatplane.yaml"));
+        var card = new MeasuredCard(ShippedScenarioTests.Read("floatplane.yaml"));
 
         var loads = card.Reconciled(card.Of(setup => setup, (reading, value) => reading.Kind == ReadingKind.BusVolts ? value : value * 0.8)).Loads;
 
@@ -152,7 +152,7 @@ public sealed class ReconciliationCauseTests
     /// <summary>Only that finding, and no other cause that fits the same readings.</summary>
     private static Finding AssertNamed(string code, string part, string file, Func<TestSetup, TestSetup> change, Func<ExpectedReading, double, double>? shown = null)
     {
-        var card = new MeasuredCard(Read(file));
+        var card = new MeasuredCard(ShippedScenarioTests.Read(file));
 
         var result = card.Reconciled(card.Of(change, shown));
 
@@ -188,12 +188,10 @@ public sealed class ReconciliationCauseTests
         var data = new TheoryData<string, string>();
         foreach (var file in Files)
         {
-            foreach (var name in names(Read(file)))
+            foreach (var name in names(ShippedScenarioTests.Read(file)))
                 data.Add(file, name);
         }
 
         return data;
     }
-
-    private static Scenario Read(string file) => ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, file)).Scenario!;
 }

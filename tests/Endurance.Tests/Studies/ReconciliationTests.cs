@@ -34,7 +34,7 @@ public sealed class ReconciliationTests
     [MemberData(nameof(Files))]
     public void Card_FilledInAsPredicted_ChangesNothingAndClaimsNothing(string file)
     {
-        var card = new MeasuredCard(ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, file)).Scenario!);
+        var card = new MeasuredCard(ShippedScenarioTests.Read(file));
 
         var result = ReconciliationStudy.Run(card.Scenario, card.Plan, card.AsPredicted);
 
