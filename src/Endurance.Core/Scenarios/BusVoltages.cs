@@ -19,13 +19,10 @@ internal sealed class BusVoltages
     {
         this.scenario = scenario;
         group = scenario.Buses.ToDictionary(bus => bus.Name, bus => bus.Name, StringComparer.Ordinal);
-        foreach (var feed in scenario.Feeds)
-        {
-            if (!group.TryGetValue(feed.From, out var kept) || !group.TryGetValue(feed.To, out var merged))
-                continue;
-            foreach (var bus in scenario.Buses.Where(bus => IsIn(bus.Name, merged)))
-                group[bus.Name] = kept;
-        }
+        foreach (var feed in scenario.Feeds.Where(feed => group.ContainsKey(feed.From) && group.ContainsKey(feed.To)))
+            group[First(feed.To)] = First(feed.From);
+        foreach (var bus in scenario.Buses)
+            group[bus.Name] = First(bus.Name);
     }
 
     /// <summary>Nominal voltage with the alternator running: 14 V, 28 V, or what a converter gives that is near neither.</summary>
@@ -58,6 +55,15 @@ internal sealed class BusVoltages
         if (!group.TryGetValue(bus, out var own) || scenario.Alternators.Any(alternator => IsIn(alternator.Bus, own)))
             return [];
         return [.. scenario.Chargers.Where(charger => IsIn(charger.To, own) && !IsIn(charger.From, own))];
+    }
+
+    /// <summary>The bus that stands for its group while groups are joined; makes the way to it short.</summary>
+    private string First(string bus)
+    {
+        var first = bus;
+        while (!string.Equals(group[first], first, StringComparison.Ordinal))
+            first = group[first] = group[group[first]];
+        return first;
     }
 
     private bool IsIn(string bus, string name) => group.TryGetValue(bus, out var own) && string.Equals(own, name, StringComparison.Ordinal);

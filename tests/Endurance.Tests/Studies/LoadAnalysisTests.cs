@@ -116,16 +116,6 @@ public sealed class LoadAnalysisTests
     public void AmpMinutes_WithAnAlternatorLeft_AreNotAsked() =>
         Assert.Empty(LoadAnalysisStudy.Run(Panel() with { FailureCases = [Case()] }).AmpMinutes);
 
-    // After 120 min at 25 A, 50 Ah; at 20 A, k 1.2, 2.61 h; its 20-hour equivalent is 73.4 Ah: computed by Peukert's law.
-    [Fact]
-    public void Reserve_AtAnotherCurrent_FollowsPeukert()
-    {
-        var battery = Battery("battery", "bus", 50, 2, 1.2, Table((0, 12), (100, 12)), PiecewiseLinear.Constant(5));
-
-        Assert.Equal(2.61, battery.LifetimeAt(Current.FromAmperes(20)).Hours, 0.005);
-        Assert.Equal(73.4, battery.NewCurrentFor(Duration.FromHours(20)).Amperes * 20, 0.05);
-    }
-
     // 5 A and 60 W at 14 V are 9.286 A; behind an efficiency of 85 % they take 9.286 x 14/(28 x 0.85) = 5.462 A at 28 V, beside 6 A of the pump.
     [Fact]
     public void Loads_BehindAConverter_DrawAtItsVoltageAndCountWithWhatItTakes()

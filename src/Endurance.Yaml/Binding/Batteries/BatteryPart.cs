@@ -18,7 +18,7 @@ internal sealed class BatteryPart
         Reader = reader;
         errorsBefore = reader.Reading.Diagnostics.ErrorCount;
         Values = ValuesOf(reader);
-        var twelves = system == SystemVoltage.Volts28 ? 2 : 1;
+        var twelves = system.BatteriesInSeries();
         Cells = reader.Has("cells") ? TypedCells(reader) : Values?.Cells.Value * twelves;
         Twelves = Values is { } values && Cells is { } cells ? (double)cells / values.Cells.Value : twelves;
         if (!reader.Has("temperature"))

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Endurance.Library;
 using Endurance.Numerics;
+using Endurance.Scenarios;
 using Endurance.Yaml.Documents;
 using Endurance.Yaml.Keys;
 using static System.FormattableString;
