@@ -21,12 +21,15 @@ internal sealed class LoadEvents
     }
 
     /// <summary>Drops together all loads that are below their minimum; <see langword="true"/> when there were any.</summary>
+    /// <remarks>What is switched on behind its own open breaker or fuse is lost as well, which the network does not feel.</remarks>
     public bool DropLow(double t, List<string> changed)
     {
         var any = false;
         for (var i = 0; i < network.Loads.Length; i++)
         {
             var load = network.Loads[i];
+            if (run.LoadConnected[i] && !run.LoadProtected[i])
+                Lose(t, i, LossReason.FeedOpened);
             if (!load.HasMinimum || !run.LoadDraws(i) || solver.Equations.LoadVolts(i) >= run.DemandOf(i).AtBus(load.Minimum))
                 continue;
             Drop(t, i, deaths[load.Node]);

@@ -42,7 +42,7 @@ internal sealed class Settlement
         this.heats = heats;
         deaths = new BusDeaths(network, run);
         loads = new LoadEvents(network, run, solver, watches, journal, deaths);
-        switching = new SwitchingEvents(network, run, solver, guards, heats, journal, loads);
+        switching = new SwitchingEvents(network, run, solver, guards, heats, journal);
         actions = new Actions(network, run, watches, journal, loads);
         batteries = new BatteryEvents(network, run, solver, guards, journal);
     }
