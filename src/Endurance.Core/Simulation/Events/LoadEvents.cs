@@ -75,8 +75,7 @@ internal sealed class LoadEvents
             watches.RestartDue[i] = double.NaN;
             run.LoadDropped[i] = false;
             StartInrush(t, i);
-            watches.LoadLost[i] = false;
-            journal.LoadBack(t, i);
+            ComeBack(t, i);
             changed.Add(load.Name);
             any = true;
         }
@@ -109,14 +108,10 @@ internal sealed class LoadEvents
     /// <summary>A load without a minimum has crossed the voltage it is judged at.</summary>
     public void CrossJudgement(double t, int load)
     {
-        if (!watches.LoadLost[load])
-        {
+        if (watches.LoadLost[load])
+            ComeBack(t, load);
+        else
             Lose(t, load, deaths[network.Loads[load].Node]);
-            return;
-        }
-
-        watches.LoadLost[load] = false;
-        journal.LoadBack(t, load);
     }
 
     /// <summary>A load is of no use without the loads it needs: it is lost and comes back with them; <see langword="true"/> when any was or did.</summary>
@@ -129,8 +124,9 @@ internal sealed class LoadEvents
             if (!watches.LacksNeed[i] || !run.LoadDraws(i) || MissingNeed(i) >= 0)
                 continue;
             watches.LacksNeed[i] = false;
-            watches.LoadLost[i] = false;
-            journal.LoadBack(t, i);
+            if (solver.Equations.LoadVolts(i) < run.DemandOf(i).AtBus(network.Loads[i].JudgedAt))
+                continue; // lost by its own voltage by now, and back with that
+            ComeBack(t, i);
             changed.Add(network.Loads[i].Name);
             any = true;
         }
@@ -142,6 +138,16 @@ internal sealed class LoadEvents
         }
 
         return any || lost;
+    }
+
+    /// <summary>A lost load has its volts again: it is back, or still lost for want of a load it needs.</summary>
+    private void ComeBack(double t, int load)
+    {
+        watches.LacksNeed[load] = MissingNeed(load) >= 0;
+        if (watches.LacksNeed[load])
+            return;
+        watches.LoadLost[load] = false;
+        journal.LoadBack(t, load);
     }
 
     private bool LoseForNeeds(double t, List<string> changed)
