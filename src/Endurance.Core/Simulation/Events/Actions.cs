@@ -63,7 +63,7 @@ internal sealed class Actions
                 run.ChargerOn[action.Index] = on;
                 break;
             case TargetKind.Warning:
-                watches.Warnings[action.Index].HasFailed = !on;
+                watches.Warnings[action.Index].SetFailed(!on);
                 break;
             case TargetKind.Selector:
                 foreach (var (feed, closed) in action.Selection)
