@@ -8,7 +8,7 @@ namespace Endurance.Simulation.Events;
 internal sealed class GuardSet
 {
     /// <summary>Amperes within which a current counts as on either side of zero; far above the solver's residual.</summary>
-    public const double ZeroBand = 1e-6;
+    private const double ZeroBand = 1e-6;
 
     /// <summary>Relative half-width of the band around the 20-hour current.</summary>
     public const double LowestCurrentBand = 1e-6;

@@ -44,7 +44,6 @@ internal sealed class LoadEvents
     {
         run.LoadDropped[load] = true;
         run.InrushUntil[load] = double.NaN;
-        watches.RestartDue[load] = double.NaN;
         Lose(t, load, reason);
     }
 
@@ -63,7 +62,7 @@ internal sealed class LoadEvents
         for (var i = 0; i < network.Loads.Length; i++)
         {
             var load = network.Loads[i];
-            if (!load.CanRestart || !run.LoadConnected[i] || !run.LoadDropped[i] || !run.LoadProtected[i])
+            if (!load.CanRestart || !run.LoadDropped[i] || !run.LoadProtected[i])
                 continue;
             var volts = solver.Equations.LoadVolts(i);
             if (double.IsNaN(watches.RestartDue[i]) && volts >= load.Restart)
@@ -114,11 +113,11 @@ internal sealed class LoadEvents
             Lose(t, load, deaths[network.Loads[load].Node]);
     }
 
-    /// <summary>A load is of no use without the loads it needs: it is lost and comes back with them; <see langword="true"/> when any was or did.</summary>
+    /// <summary>A load is of no use without the loads it needs: it is lost and comes back with them; <see langword="true"/> when any came back.</summary>
     /// <remarks>Those that come back go first, and alone, so that nothing is lost for want of a load that is just coming back.</remarks>
     public bool FollowNeeds(double t, List<string> changed)
     {
-        bool any = false, lost = false;
+        var any = false;
         for (var i = 0; i < network.Loads.Length; i++)
         {
             if (!watches.LacksNeed[i] || !run.LoadDraws(i) || MissingNeed(i) >= 0)
@@ -134,10 +133,9 @@ internal sealed class LoadEvents
         while (!any && LoseForNeeds(t, changed))
         {
             // a chain of needs is followed to its end before anything else of this instant, in whatever order its loads stand
-            lost = true;
         }
 
-        return any || lost;
+        return any;
     }
 
     /// <summary>A lost load has its volts again: it is back, or still lost for want of a load it needs.</summary>
