@@ -127,10 +127,10 @@ internal sealed class SwitchingEvents
     private void Open(double t, int i)
     {
         var breaker = network.Breakers[i];
-        var amperes = heats.Amperes(i); // a load that has tripped draws nothing
+        var amperes = Math.Abs(heats.Amperes(i)); // before it opens: a load that has tripped draws nothing
         run.Trip(breaker);
         if (double.IsNaN(journal.Opened[i]))
-            (journal.Opened[i], journal.OpenedAt[i]) = (t, Math.Abs(amperes));
+            (journal.Opened[i], journal.OpenedAt[i]) = (t, amperes);
         journal.Note(t, EventKind.Tripped, breaker.Owner, $"{breaker.Owner} {breaker.Word} opened: {Text(amperes, "A")} through {Text(breaker.Rating, "A")}");
     }
 
