@@ -41,6 +41,15 @@ public sealed class StepWordsTests
         Assert.Equal(recognised ? 4 : double.PositiveInfinity, run.Recognition.Minutes(), 1e-9);
     }
 
+    /// <summary>A failure that passes by itself is restored by nobody: who sheds the lamp at 9 min is the first to act.</summary>
+    [Fact]
+    public void Recognition_OfAFailureThatPassesByItself_WaitsForSomebody()
+    {
+        var run = Bench.Run(Case(At(4, (ActionVerb.Break, "feed")) with { Lasts = Duration.FromMinutes(1) }, At(9, (ActionVerb.Shed, "lamp"))));
+
+        Assert.Equal(9, run.Recognition.Minutes(), 1e-9);
+    }
+
     [Theory]
     [InlineData(90, "lamp shed (near below 12.4 V for 90 s)")]
     [InlineData(180, "lamp shed (near below 12.4 V for 3 min)")]
