@@ -90,6 +90,20 @@ public sealed class BatteryFactorsTests
         Assert.InRange(Missing(1), 0.01, 1);
     }
 
+    /// <summary>At rest from 1 h to 2 h the full available well gives to the bound one; under the alternator again it fills as before.</summary>
+    [Fact]
+    public void Kinetic_AfterARestOnceFull_FillsAgain()
+    {
+        double Missing(double hours) => 1 - (Bench(Kinetic with { InitialCharge = 0.5 }) with
+        {
+            Alternators = [Alternator("alternator", "bus", 16, 10, 4000)],
+            Horizon = Duration.FromHours(hours),
+        }).Run(Case(At(60, (ActionVerb.Shed, "alternator")), At(120, (ActionVerb.Connect, "alternator")))).Battery("battery").ChargeEnd;
+
+        Assert.Equal(Math.Exp(-Wells.RatePerHour * Wells.Available), Missing(4) / Missing(3), 1e-4);
+        Assert.Equal(Missing(1), Missing(2), 1e-6);
+    }
+
     /// <summary>
     /// 100 A have emptied the available well; at rest the other refills it, h1 = (1 - c) h2 (1 - exp(-kt)) with h2 as it was then.
     /// It counts as able again at 0.05.

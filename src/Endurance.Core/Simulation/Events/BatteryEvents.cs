@@ -68,6 +68,9 @@ internal sealed class BatteryEvents
             case GuardKind.BatteryFull:
                 run.BatteryModes[i] = BatteryMode.Full;
                 return true;
+            case GuardKind.BatteryBelowFull:
+                run.BatteryModes[i] = BatteryMode.Charging;
+                return true;
             case GuardKind.BatteryCurrentBelow:
                 run.BatteryModes[i] = run.BatteryModes[i] == BatteryMode.DischargingFast ? BatteryMode.DischargingSlowly : BatteryMode.Charging;
                 return true;
