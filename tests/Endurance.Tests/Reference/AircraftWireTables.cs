@@ -82,6 +82,20 @@ public sealed class AircraftWireTables
         Assert.Equal((continuous, intermittent), (row.Continuous.Volts, row.Intermittent.Value.Volts));
         Assert.Equal(Sourced<Voltage>.FromMemory, row.Intermittent.Source);
         Assert.Null(AllowableDrop.At(Voltage.FromVolts(nominal + 1)));
+        Assert.Same(row, AllowableDrop.For(Voltage.FromVolts(nominal)));
+    }
+
+    // Not in the table: in proportion to the row below, or to the lowest.
+    [Theory]
+    [InlineData(5, 0.5 * 5 / 14, 1.0 * 5 / 14)]
+    [InlineData(48, 1.0 * 48 / 28, 2.0 * 48 / 28)]
+    public void AllowableDrop_OfAVoltageBetween_IsInProportion(double nominal, double continuous, double intermittent)
+    {
+        var row = AllowableDrop.For(Voltage.FromVolts(nominal));
+
+        Assert.Equal(nominal, row.Nominal.Volts);
+        Assert.Equal(continuous, row.Continuous.Volts, 1e-12);
+        Assert.Equal(intermittent, row.Intermittent.Value.Volts, 1e-12);
     }
 
     // Page 11-22: L2 = 254.5 L1/(234.5 + T2) for copper; the ratio at 60 degC follows from it.

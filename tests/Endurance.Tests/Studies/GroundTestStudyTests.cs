@@ -14,6 +14,43 @@ public sealed class GroundTestStudyTests
 {
     public static TheoryData<string> Files => ShippedScenarioTests.Files;
 
+    /// <summary>A bench supply of 25.2 V on a 14 V bus would burn what is on it.</summary>
+    [Fact]
+    public void Bus_BehindAConverterOfATwentyEightVoltSystem_IsTestedAtItsOwnVolts()
+    {
+        var plan = GroundTestStudy.Plan(Scenarios.Read("""
+            endurance: 1
+            system: 28 V
+            buses: {main: {cutoff: 21 V}, avionics: {cutoff: 10.5 V}, far: {}}
+            batteries:
+              main_battery: {bus: main, chemistry: agm, capacity: 24 Ah, rate: 20 h}
+              backup: {bus: avionics, chemistry: agm, cells: 6, capacity: 7 Ah, rate: 20 h}
+            converters:
+              converter: {from: main, to: avionics, output: 13.8 V, limit: 20 A, efficiency: 85 %}
+            feeds:
+              late: {from: far, to: avionics, diode: schottky_15a}
+            loads:
+              pump: {bus: main, current: 6 A, minimum: 20 V}
+              radio: {bus: avionics, current: 5 A, minimum: 10.5 V, essential: true}
+            low_voltage_warnings:
+              low: {senses: avionics, below: 11.5 V, for: 5 s}
+            failure_cases:
+              discharge: {timeline: []}
+            requirements:
+              - {loads: essential, endure: 100 min}
+            """));
+
+        Assert.Contains(plan.Conditions, sentence => sentence.StartsWith("Volts within 0.4 V", StringComparison.Ordinal));
+        Assert.Contains(plan.Conditions, sentence => sentence.StartsWith("On avionics, far: volts within 0.2 V", StringComparison.Ordinal));
+        Assert.Contains(plan.StopRule, sentence => sentence.Contains("its own end: main_battery 22.0 V, backup 11.0 V", StringComparison.Ordinal));
+        var readings = plan.Points.SelectMany(point => point.Readings).Where(reading => reading.Kind == ReadingKind.BusVolts && reading.Predicted > 1).ToList();
+        Assert.All(readings, reading => Assert.Equal(reading.Part is "main" ? 0.4 : 0.2, reading.Tolerance, 1e-9));
+        var supplied = plan.Points.SelectMany(point => point.Configuration).Where(sentence => sentence.Contains("ench supply", StringComparison.Ordinal)).ToList();
+        Assert.Contains(supplied, sentence => sentence is "Bench supply, 12.6 V, on far.");
+        Assert.Contains(supplied, sentence => sentence.EndsWith("on avionics, lowered slowly from 13.6 V.", StringComparison.Ordinal));
+        Assert.DoesNotContain(supplied, sentence => sentence.Contains("25.2 V", StringComparison.Ordinal) || sentence.Contains("26.2 V", StringComparison.Ordinal));
+    }
+
     [Theory]
     [MemberData(nameof(Files))]
     public void Feed_OfAShippedScenario_CarriesCurrentAtAPoint(string file)

@@ -83,8 +83,9 @@ internal static class EnduranceRun
                 if (trace.BatteryCharge[b].Values[i] < Tolerances.LeastCharge)
                     return (minute, FormattableString.Invariant($"{battery.Name} is then predicted to be below {Tolerances.LeastCharge * 100:0} % charge"));
                 var volts = trace.BusVolts.First(bus => string.Equals(bus.Name, battery.Bus, StringComparison.Ordinal)).Values[i];
-                if (volts < Tolerances.StopVolts(scenario) && !IsDisconnected(failureCase, battery, minute))
-                    return (minute, FormattableString.Invariant($"{battery.Bus} is then predicted to be below {Tolerances.StopVolts(scenario):0.0} V"));
+                var stop = Tolerances.StopVolts(scenario, battery.Bus);
+                if (volts < stop && !IsDisconnected(failureCase, battery, minute))
+                    return (minute, FormattableString.Invariant($"{battery.Bus} is then predicted to be below {stop:0.0} V"));
             }
         }
 
@@ -94,9 +95,18 @@ internal static class EnduranceRun
     private static ImmutableArray<string> Rule(Scenario scenario, FailureCase failureCase, double end, string why) =>
     [
         FormattableString.Invariant($"Run {failureCase.Name} until {end:0.#} min: {why}."),
-        FormattableString.Invariant($"End it at once when the volts of any battery fall below {Tolerances.StopVolts(scenario):0.0} V, when a battery becomes warm, or when a load stops that the plan has running."),
+        FormattableString.Invariant($"End it at once when the volts of any battery fall below {Stops(scenario)}, when a battery becomes warm, or when a load stops that the plan has running."),
         "Do not run a lead-acid battery flat to see how long it lasts: compare the volts on the way. Recharge straight afterwards, as its maker says.",
     ];
+
+    /// <summary>One figure for all batteries, or each battery's own where a converter stands between them.</summary>
+    private static string Stops(Scenario scenario)
+    {
+        var stops = scenario.Batteries.Select(battery => (battery.Name, Volts: Tolerances.StopVolts(scenario, battery.Bus))).ToList();
+        return stops.TrueForAll(stop => stop.Volts == stops[0].Volts)
+            ? FormattableString.Invariant($"{stops[0].Volts:0.0} V")
+            : "its own end: " + string.Join(", ", stops.Select(stop => FormattableString.Invariant($"{stop.Name} {stop.Volts:0.0} V")));
+    }
 
     private static TestPoint Point(Scenario scenario, FailureCase failureCase, SimulationResult run, (int Minute, int Index) sample)
     {
@@ -113,7 +123,7 @@ internal static class EnduranceRun
             setup,
             [
                 .. run.Trace!.BusVolts.Where(bus => bus.Values[sample.Index] >= 1)
-                    .Select(bus => new ExpectedReading(bus.Name, ReadingKind.BusVolts, bus.Values[sample.Index], Tolerances.Volts(scenario))),
+                    .Select(bus => new ExpectedReading(bus.Name, ReadingKind.BusVolts, bus.Values[sample.Index], Tolerances.Volts(scenario, bus.Name))),
             ]) with { Setup = null };
     }
 }

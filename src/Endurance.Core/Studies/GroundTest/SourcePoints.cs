@@ -76,13 +76,13 @@ internal static class SourcePoints
     public static TestPoint Warns(Scenario scenario, LowVoltageWarning warning)
     {
         var setup = TestSetup.EngineStopped(scenario).WithBatteries().WithFeeds().WithLoads()
-            .Say(FormattableString.Invariant($"Adjustable bench supply on {warning.Senses}, lowered slowly from {Tolerances.SupplyVolts(scenario) + 1:0.0} V."));
+            .Say(FormattableString.Invariant($"Adjustable bench supply on {warning.Senses}, lowered slowly from {Tolerances.SupplyVolts(scenario, warning.Senses) + 1:0.0} V."));
         return PointMaker.Make(
             TestGroup.Warning,
             $"{warning.Name} comes on when {warning.Senses} falls",
             [warning.Name],
             setup,
-            [new ExpectedReading(warning.Senses, ReadingKind.BusVolts, warning.Below.Volts, Tolerances.Volts(scenario))],
+            [new ExpectedReading(warning.Senses, ReadingKind.BusVolts, warning.Below.Volts, Tolerances.Volts(scenario, warning.Senses))],
             FormattableString.Invariant($"Write down the volts at which it comes on; below them for {warning.For.Seconds:0.#} s.")) with { Setup = null };
     }
 

@@ -22,14 +22,14 @@ internal static class BatteryTables
     {
         var reader = part.Reader;
         if (reader.Has("emf"))
-            return Emf(reader) ?? PiecewiseLinear.Constant(part.System.BatteryVoltage().Volts);
+            return Emf(reader) ?? PiecewiseLinear.Constant(part.NominalVoltage.Volts);
         if (part.Values is not { } values)
         {
             reader.ReportMissing("emf", reader.Known("emf").Form);
-            return PiecewiseLinear.Constant(part.System.BatteryVoltage().Volts);
+            return PiecewiseLinear.Constant(part.NominalVoltage.Volts);
         }
 
-        var table = ChemistryDefaults.Emf(values, part.System.BatteriesInSeries(), life.ReferenceCurrent, settled);
+        var table = ChemistryDefaults.Emf(values, part.Twelves, life.ReferenceCurrent, settled);
         part.Library($"EMF over charge {Words(table, volts => Invariant($"{volts:0.##} V"))}", values.Emf.Source);
         part.Library(Invariant($"EMF at 0 %: {values.EndVoltsPerCell.Value:0.##} V a cell plus the drop of the rated current"), values.EndVoltsPerCell.Source);
         return table;
@@ -47,7 +47,7 @@ internal static class BatteryTables
             return Placeholder;
         }
 
-        var table = ChemistryDefaults.Resistance(values, part.System.BatteriesInSeries(), life.Capacity);
+        var table = ChemistryDefaults.Resistance(values, part.Twelves, life.Capacity);
         var aged = reader.Has("resistance_factor") || !reader.Has("health") ? "" : ", divided by its health";
         part.Library($"resistance when new, at 25 degC, over charge {Words(table, ohms => Invariant($"{ohms * 1000:0.##} mohm"))}{aged}", values.MilliohmAmpereHours.Source);
         return table;
@@ -58,16 +58,11 @@ internal static class BatteryTables
 
     private static PiecewiseLinear? Emf(MappingReader reader)
     {
-        if (TableReader.Rows(reader, "emf", BatteryKeys.Charge, BatteryKeys.Emf) is not { } rows || !TableReader.SpansCharge(reader, "emf", rows))
+        if (TableReader.Rows(reader, "emf", BatteryKeys.Charge, BatteryKeys.Emf, "charge") is not { } rows || !TableReader.SpansCharge(reader, "emf", rows))
             return null;
-        for (var i = 1; i < rows.Length; i++)
-        {
-            if (rows[i].Y >= rows[i - 1].Y)
-                continue;
-            reader.Reading.Diagnostics.Error("emf-falls", rows[i].Place, $"the EMF of {reader.Owner} falls while its charge rises", "volts that do not fall from one row to the next");
+        if (!TableReader.Rises(
+            reader, rows, row => row.Y, (highest, volts) => volts >= highest, $"the EMF of {reader.Owner} falls while its charge rises", "volts that do not fall from one row to the next", "emf-falls"))
             return null;
-        }
-
         if (rows[^1].Y <= 0)
         {
             reader.Error("emf-zero", "emf", $"the EMF of {reader.Owner} is 0 V at every charge", "volts above 0 at 100 %");
@@ -87,7 +82,7 @@ internal static class BatteryTables
             return ohms is { } value ? PiecewiseLinear.Constant(value) : null;
         }
 
-        var rows = TableReader.Rows(reader, "resistance", BatteryKeys.Charge, BatteryKeys.Resistance);
+        var rows = TableReader.Rows(reader, "resistance", BatteryKeys.Charge, BatteryKeys.Resistance, "charge");
         return rows is { } table && TableReader.SpansCharge(reader, "resistance", table) ? Table(table) : null;
     }
 

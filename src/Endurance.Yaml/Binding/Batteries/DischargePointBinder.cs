@@ -39,7 +39,7 @@ internal static class DischargePointBinder
         if (points.IsEmpty)
             return BatteryLife.Placeholder;
         var (longest, _) = points.MaxBy(entry => entry.Point.Lasts.Seconds);
-        var amperes = longest.Current?.Amperes ?? (longest.Power!.Value.Watts / part.System.BatteryVoltage().Volts);
+        var amperes = longest.Current?.Amperes ?? (longest.Power!.Value.Watts / part.NominalVoltage.Volts);
         return new BatteryLife(Current.FromAmperes(amperes) * longest.Lasts, longest.Lasts, 1);
     }
 

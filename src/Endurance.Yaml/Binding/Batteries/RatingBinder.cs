@@ -87,7 +87,7 @@ internal sealed class RatingBinder
     private IEnumerable<Rating> Reserve()
     {
         if (reader.Quantity("reserve") is { } seconds)
-            yield return new Rating { Current = ReserveCurrent, Lasts = Duration.FromSeconds(seconds), EndVoltage = Voltage.FromVolts(ReserveEndVolts * part.System.BatteriesInSeries()) };
+            yield return new Rating { Current = ReserveCurrent, Lasts = Duration.FromSeconds(seconds), EndVoltage = Voltage.FromVolts(ReserveEndVolts * part.Twelves) };
     }
 
     private Rating? Single()
@@ -122,7 +122,7 @@ internal sealed class RatingBinder
         reader.Error(
             "capacity-without-rate", "capacity",
             Invariant($"the capacity of {reader.Owner} has no `rate`: with an exponent of {exponent:0.###} its {capacity.AmpereHours:0.##} Ah carry the essential loads, ")
-            + Invariant($"{amperes:0.##} A at {part.System.BatteryVoltage().Volts:0} V, for {Minutes(1):0.0} min as a 1 h rating and for {Minutes(20):0.0} min as a 20 h rating"),
+            + Invariant($"{amperes:0.##} A at {part.NominalVoltage.Volts:0} V, for {Minutes(1):0.0} min as a 1 h rating and for {Minutes(20):0.0} min as a 20 h rating"),
             expected);
     }
 
@@ -133,13 +133,13 @@ internal sealed class RatingBinder
         RatedCapacity = life.Capacity,
         Rate = life.Rate,
         PeukertExponent = life.Exponent,
-        Emf = PiecewiseLinear.Constant(part.System.BatteryVoltage().Volts),
+        Emf = PiecewiseLinear.Constant(part.NominalVoltage.Volts),
         Resistance = PiecewiseLinear.Constant(1),
         Temperature = part.Temperature,
     };
 
     /// <summary>Summed nominal current: watts and ohms at the batteries' nominal voltage, means over the duty.</summary>
-    private double EssentialAmperes() => loads.Where(load => load.IsEssential).Sum(load => load.Duty * load.CurrentAt(part.System.BatteryVoltage()).Amperes);
+    private double EssentialAmperes() => loads.Where(load => load.IsEssential).Sum(load => load.Duty * load.CurrentAt(part.NominalVoltage).Amperes);
 
     /// <summary>k = ln(t1/t2)/ln(I2/I1) from the slowest and the fastest; <see langword="null"/> from a single rating or after a diagnostic.</summary>
     /// <param name="rows">From the slowest to the fastest.</param>
