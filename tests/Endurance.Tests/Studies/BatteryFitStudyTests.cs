@@ -151,6 +151,20 @@ public sealed class BatteryFitStudyTests
         Assert.Equal(isSaid, fit.Findings.Any(finding => finding is { Code: "run-not-from-full", Part: "run 2", Severity: Severity.Warning }));
     }
 
+    /// <summary>Below 1.2 A, a fiftieth of 60 A, the one at 1 A is not seen; below 0.2 A it is.</summary>
+    [Theory]
+    [InlineData(60, true)]
+    [InlineData(10, false)]
+    public void Discharge_TooSmallBesideTheLargestCurrent_IsNotLeftOutInSilence(double largest, bool isLeftOut)
+    {
+        var fit = Fit(BenchLog.Of(Bench, hasPulses: false, 1, largest), new BatteryFitOptions { Resistance = Resistance.FromMilliohms(Milliohms) });
+
+        Assert.Equal(isLeftOut ? 1 : 2, fit.Runs.Length);
+        var said = fit.Findings.Where(finding => finding.Code == "small-discharge-left-out").ToList();
+        Assert.Equal(isLeftOut ? ["1 A"] : [], said.Select(finding => finding.Value));
+        Assert.All(said, finding => Assert.Contains("beside the largest current of 60 A. If it is a discharge", finding.Message, StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData(18, 20, "for a lower current, takes 1 as well, so health comes out too low. ")]
     [InlineData(11, 1, "for a higher current, takes 1 as well, so health comes out too high: a capacity test passed so proves nothing. ")]

@@ -28,7 +28,7 @@ public static class BatteryFitStudy
     public static BatteryFitOutcome Run(ImmutableArray<LogSample> samples, BatteryFitOptions options, CancellationToken cancellation = default)
     {
         var found = DischargeSearch.Find(samples);
-        var (choice, refusal) = RunChoice.Of(found.Runs, options);
+        var (choice, refusal) = RunChoice.Of(found, options);
         if (choice is null)
             return new BatteryFitOutcome(null, refusal);
         var steps = CurrentSteps.Of(samples, found.IsDischargePositive ? 1 : -1);
