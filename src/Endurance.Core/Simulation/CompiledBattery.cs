@@ -106,11 +106,11 @@ internal sealed class CompiledBattery
     public double Charge(ReadOnlySpan<double> y) =>
         IsKinetic ? (available * y[Slot]) + ((1 - available) * y[Slot + 1]) : y[Slot];
 
-    /// <summary>Segment of the table for a charge that is about to fall, or to rise when <paramref name="rising"/>.</summary>
-    public int SegmentAt(double z, bool rising)
+    /// <summary>Segment of the table for a charge that is about to fall.</summary>
+    public int SegmentAt(double z)
     {
         var segment = 0;
-        while (segment < Knots.Length - 2 && (rising ? z >= Knots[segment + 1] : z > Knots[segment + 1]))
+        while (segment < Knots.Length - 2 && z > Knots[segment + 1])
             segment++;
         return segment;
     }

@@ -40,11 +40,17 @@ internal sealed class CompiledDemand
     /// <summary>Volts at the bus below which a constant current falls linearly to zero.</summary>
     public double Knee { get; }
 
-    /// <summary>Volts at the bus for volts at the terminals, while it draws.</summary>
-    public double AtBus(double terminals) => terminals + (Conductors * Law switch
+    /// <summary>Volts at the bus for volts above zero at the terminals, while it draws.</summary>
+    /// <remarks>
+    /// A constant power has its least volts at the bus where half of them are left for it, at sqrt(P R): below that its terminals
+    /// are never, for there it collapses, and the bus that would belong to fewer volts is a higher one again.
+    /// </remarks>
+    public double AtBus(double terminals) => Law switch
     {
-        LoadLaw.Current => Value,
-        LoadLaw.Conductance => Value * terminals,
-        _ => terminals > 0 ? Value / terminals : 0,
-    });
+        LoadLaw.Current => terminals + (Conductors * Value),
+        LoadLaw.Conductance => terminals * (1 + (Conductors * Value)),
+        _ => AtBusOfPower(Math.Max(terminals, Math.Sqrt(Value * Conductors))),
+    };
+
+    private double AtBusOfPower(double terminals) => terminals + (Conductors * Value / terminals);
 }

@@ -50,12 +50,12 @@ internal sealed class RunClock
         return Math.Max(next, t);
     }
 
-    /// <summary>A timed step, or a battery whose bound well will refill the available one.</summary>
+    /// <summary>A step that has a time by now, or will when its warning comes on; or a battery whose bound well will refill the available one.</summary>
     public bool IsAnythingToCome(ReadOnlySpan<double> y)
     {
         foreach (var step in watches.Steps)
         {
-            if (step.IsTimed && !step.IsSpent && double.IsFinite(step.Due))
+            if (!step.IsSpent && (double.IsFinite(step.Due) || WillBeWarned(step)))
                 return true;
         }
 
@@ -68,4 +68,7 @@ internal sealed class RunClock
 
         return false;
     }
+
+    private bool WillBeWarned(WaitingStep step) =>
+        step.Warning >= 0 && watches.Warnings[step.Warning] is { IsSilent: false } warning && double.IsFinite(warning.Due);
 }

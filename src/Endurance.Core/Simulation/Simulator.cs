@@ -18,7 +18,7 @@ public sealed class Simulator
         network = NetworkCompiler.Compile(scenario);
     }
 
-    /// <summary>Simulates from zero to the horizon, or until no source is left and no timed step is to come.</summary>
+    /// <summary>Simulates from zero to the horizon, or until no source is left and no step is to come.</summary>
     /// <exception cref="BrokenOffException">The case cannot be computed to its end.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public SimulationResult Run(FailureCase failureCase, SimulationOptions options, CancellationToken cancellation = default)

@@ -32,7 +32,7 @@ internal sealed class Actions
         {
             Apply(action, t);
             journal.Note(t, EventKind.Step, action.Name, $"{action.Name} {Past(action.Verb)}{(action.Position is { } position ? " to " + position : "")}{because}");
-            if (t > 0 && action.IsRecognition && double.IsNaN(journal.Recognition))
+            if (t > 0 && action.IsRecognition && !step.IsUndo && double.IsNaN(journal.Recognition))
                 journal.Recognition = t;
         }
     }
@@ -63,7 +63,7 @@ internal sealed class Actions
                 run.ChargerOn[action.Index] = on;
                 break;
             case TargetKind.Warning:
-                watches.Warnings[action.Index].HasFailed = !on;
+                watches.Warnings[action.Index].SetFailed(!on);
                 break;
             case TargetKind.Selector:
                 foreach (var (feed, closed) in action.Selection)

@@ -5,15 +5,13 @@ internal sealed class BatteryEvents
 {
     private readonly CompiledNetwork network;
     private readonly RunState run;
-    private readonly OperatingPointSolver solver;
     private readonly GuardSet guards;
     private readonly Journal journal;
 
-    public BatteryEvents(CompiledNetwork network, RunState run, OperatingPointSolver solver, GuardSet guards, Journal journal)
+    public BatteryEvents(CompiledNetwork network, RunState run, GuardSet guards, Journal journal)
     {
         this.network = network;
         this.run = run;
-        this.solver = solver;
         this.guards = guards;
         this.journal = journal;
     }
@@ -70,6 +68,9 @@ internal sealed class BatteryEvents
             case GuardKind.BatteryFull:
                 run.BatteryModes[i] = BatteryMode.Full;
                 return true;
+            case GuardKind.BatteryBelowFull:
+                run.BatteryModes[i] = BatteryMode.Charging;
+                return true;
             case GuardKind.BatteryCurrentBelow:
                 run.BatteryModes[i] = run.BatteryModes[i] == BatteryMode.DischargingFast ? BatteryMode.DischargingSlowly : BatteryMode.Charging;
                 return true;
@@ -99,7 +100,7 @@ internal sealed class BatteryEvents
             return LossReason.BusDead;
         }
 
-        if (run.CanSupply(i) && z <= 0 && (z < 0 || solver.Equations.BatteryAmperes[i] > GuardSet.ZeroBand))
+        if (run.CanSupply(i) && z < 0)
         {
             Exhaust(t, i, y);
             return LossReason.BusDead;

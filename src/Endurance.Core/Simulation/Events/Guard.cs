@@ -10,5 +10,5 @@ internal readonly record struct Guard(GuardKind Kind, int Index)
 
     /// <summary>Whether what is due changes the laws of a battery and nothing in the network.</summary>
     public bool IsOfBatteryAlone => Kind is GuardKind.BatteryKnotBelow or GuardKind.BatteryKnotAbove or GuardKind.BatteryFull
-        or GuardKind.BatteryCurrentBelow or GuardKind.BatteryCurrentAbove;
+        or GuardKind.BatteryBelowFull or GuardKind.BatteryCurrentBelow or GuardKind.BatteryCurrentAbove;
 }

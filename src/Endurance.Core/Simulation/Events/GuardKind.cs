@@ -7,6 +7,9 @@ internal enum GuardKind
     BatteryKnotAbove,
     BatteryExhausted,
     BatteryFull,
+
+    /// <summary>The available well of a kinetic battery that was full has given to the bound one and has room again.</summary>
+    BatteryBelowFull,
     BatteryRevived,
 
     /// <summary>The terminal voltage falls below what the battery's own protection allows.</summary>

@@ -8,7 +8,7 @@ namespace Endurance.Simulation.Events;
 internal sealed class GuardSet
 {
     /// <summary>Amperes within which a current counts as on either side of zero; far above the solver's residual.</summary>
-    public const double ZeroBand = 1e-6;
+    private const double ZeroBand = 1e-6;
 
     /// <summary>Relative half-width of the band around the 20-hour current.</summary>
     public const double LowestCurrentBand = 1e-6;
@@ -121,6 +121,7 @@ internal sealed class GuardSet
 
     private static bool CanEverBeDue(GuardKind kind, int i, CompiledNetwork network, Watches watches) => kind switch
     {
+        GuardKind.BatteryBelowFull => network.Batteries[i].IsKinetic,
         GuardKind.ProtectionVoltage => double.IsFinite(network.Batteries[i].Protection.OpensBelow),
         GuardKind.ProtectionCurrent => double.IsFinite(network.Batteries[i].Protection.OpensAbove),
         GuardKind.ProtectionRecloses => double.IsFinite(network.Batteries[i].Protection.RecloseAbove),
@@ -162,6 +163,7 @@ internal sealed class GuardSet
             GuardKind.BatteryKnotAbove when segment < knots.Length - 2 => Charge(guard, knots[segment + 1], rising: true),
             GuardKind.BatteryExhausted when segment == 0 && !run.BatteryExhausted[i] => Charge(guard, 0, rising: false),
             GuardKind.BatteryFull when run.BatteryModes[i] == BatteryMode.Charging => Charge(guard, 1, rising: true),
+            GuardKind.BatteryBelowFull when run.BatteryModes[i] == BatteryMode.Full => Charge(guard, 1, rising: false),
             GuardKind.BatteryRevived when run.BatteryExhausted[i] => Charge(guard, network.Batteries[i].RevivedCharge, rising: true),
             _ => null,
         };

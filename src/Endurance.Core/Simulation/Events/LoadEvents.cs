@@ -21,12 +21,15 @@ internal sealed class LoadEvents
     }
 
     /// <summary>Drops together all loads that are below their minimum; <see langword="true"/> when there were any.</summary>
+    /// <remarks>What is switched on behind its own open breaker or fuse is lost as well, which the network does not feel.</remarks>
     public bool DropLow(double t, List<string> changed)
     {
         var any = false;
         for (var i = 0; i < network.Loads.Length; i++)
         {
             var load = network.Loads[i];
+            if (run.LoadConnected[i] && !run.LoadProtected[i])
+                Lose(t, i, LossReason.FeedOpened);
             if (!load.HasMinimum || !run.LoadDraws(i) || solver.Equations.LoadVolts(i) >= run.DemandOf(i).AtBus(load.Minimum))
                 continue;
             Drop(t, i, deaths[load.Node]);
@@ -41,7 +44,6 @@ internal sealed class LoadEvents
     {
         run.LoadDropped[load] = true;
         run.InrushUntil[load] = double.NaN;
-        watches.RestartDue[load] = double.NaN;
         Lose(t, load, reason);
     }
 
@@ -60,7 +62,7 @@ internal sealed class LoadEvents
         for (var i = 0; i < network.Loads.Length; i++)
         {
             var load = network.Loads[i];
-            if (!load.CanRestart || !run.LoadConnected[i] || !run.LoadDropped[i] || !run.LoadProtected[i])
+            if (!load.CanRestart || !run.LoadDropped[i] || !run.LoadProtected[i])
                 continue;
             var volts = solver.Equations.LoadVolts(i);
             if (double.IsNaN(watches.RestartDue[i]) && volts >= load.Restart)
@@ -72,8 +74,7 @@ internal sealed class LoadEvents
             watches.RestartDue[i] = double.NaN;
             run.LoadDropped[i] = false;
             StartInrush(t, i);
-            watches.LoadLost[i] = false;
-            journal.LoadBack(t, i);
+            ComeBack(t, i);
             changed.Add(load.Name);
             any = true;
         }
@@ -106,28 +107,25 @@ internal sealed class LoadEvents
     /// <summary>A load without a minimum has crossed the voltage it is judged at.</summary>
     public void CrossJudgement(double t, int load)
     {
-        if (!watches.LoadLost[load])
-        {
+        if (watches.LoadLost[load])
+            ComeBack(t, load);
+        else
             Lose(t, load, deaths[network.Loads[load].Node]);
-            return;
-        }
-
-        watches.LoadLost[load] = false;
-        journal.LoadBack(t, load);
     }
 
-    /// <summary>A load is of no use without the loads it needs: it is lost and comes back with them; <see langword="true"/> when any was or did.</summary>
+    /// <summary>A load is of no use without the loads it needs: it is lost and comes back with them; <see langword="true"/> when any came back.</summary>
     /// <remarks>Those that come back go first, and alone, so that nothing is lost for want of a load that is just coming back.</remarks>
     public bool FollowNeeds(double t, List<string> changed)
     {
-        bool any = false, lost = false;
+        var any = false;
         for (var i = 0; i < network.Loads.Length; i++)
         {
             if (!watches.LacksNeed[i] || !run.LoadDraws(i) || MissingNeed(i) >= 0)
                 continue;
             watches.LacksNeed[i] = false;
-            watches.LoadLost[i] = false;
-            journal.LoadBack(t, i);
+            if (solver.Equations.LoadVolts(i) < run.DemandOf(i).AtBus(network.Loads[i].JudgedAt))
+                continue; // lost by its own voltage by now, and back with that
+            ComeBack(t, i);
             changed.Add(network.Loads[i].Name);
             any = true;
         }
@@ -135,10 +133,19 @@ internal sealed class LoadEvents
         while (!any && LoseForNeeds(t, changed))
         {
             // a chain of needs is followed to its end before anything else of this instant, in whatever order its loads stand
-            lost = true;
         }
 
-        return any || lost;
+        return any;
+    }
+
+    /// <summary>A lost load has its volts again: it is back, or still lost for want of a load it needs.</summary>
+    private void ComeBack(double t, int load)
+    {
+        watches.LacksNeed[load] = MissingNeed(load) >= 0;
+        if (watches.LacksNeed[load])
+            return;
+        watches.LoadLost[load] = false;
+        journal.LoadBack(t, load);
     }
 
     private bool LoseForNeeds(double t, List<string> changed)

@@ -42,9 +42,9 @@ internal sealed class Settlement
         this.heats = heats;
         deaths = new BusDeaths(network, run);
         loads = new LoadEvents(network, run, solver, watches, journal, deaths);
-        switching = new SwitchingEvents(network, run, solver, guards, heats, journal, loads);
+        switching = new SwitchingEvents(network, run, solver, guards, heats, journal);
         actions = new Actions(network, run, watches, journal, loads);
-        batteries = new BatteryEvents(network, run, solver, guards, journal);
+        batteries = new BatteryEvents(network, run, guards, journal);
     }
 
     /// <summary>Called at the first solve of an instant, before anything that is due has changed the network.</summary>
@@ -58,7 +58,7 @@ internal sealed class Settlement
         for (var i = 0; i < network.Batteries.Length; i++)
         {
             var slot = network.Batteries[i].Slot;
-            run.BatterySegment[i] = network.Batteries[i].SegmentAt(y[slot], rising: false);
+            run.BatterySegment[i] = network.Batteries[i].SegmentAt(y[slot]);
             if (y[slot] <= 0)
                 batteries.Exhaust(0, i, y);
         }

@@ -11,10 +11,8 @@ internal sealed class SwitchingEvents
     private readonly GuardSet guards;
     private readonly Heats heats;
     private readonly Journal journal;
-    private readonly LoadEvents loads;
 
-    public SwitchingEvents(
-        CompiledNetwork network, RunState run, OperatingPointSolver solver, GuardSet guards, Heats heats, Journal journal, LoadEvents loads)
+    public SwitchingEvents(CompiledNetwork network, RunState run, OperatingPointSolver solver, GuardSet guards, Heats heats, Journal journal)
     {
         this.network = network;
         this.run = run;
@@ -22,7 +20,6 @@ internal sealed class SwitchingEvents
         this.guards = guards;
         this.heats = heats;
         this.journal = journal;
-        this.loads = loads;
     }
 
     /// <summary>Opens what has become too hot; <see langword="true"/> when anything did.</summary>
@@ -130,13 +127,11 @@ internal sealed class SwitchingEvents
     private void Open(double t, int i)
     {
         var breaker = network.Breakers[i];
-        var amperes = heats.Amperes(i); // a load that has tripped draws nothing
+        var amperes = Math.Abs(heats.Amperes(i)); // before it opens: a load that has tripped draws nothing
         run.Trip(breaker);
         if (double.IsNaN(journal.Opened[i]))
-            (journal.Opened[i], journal.OpenedAt[i]) = (t, Math.Abs(amperes));
+            (journal.Opened[i], journal.OpenedAt[i]) = (t, amperes);
         journal.Note(t, EventKind.Tripped, breaker.Owner, $"{breaker.Owner} {breaker.Word} opened: {Text(amperes, "A")} through {Text(breaker.Rating, "A")}");
-        if (breaker.Load >= 0 && run.LoadConnected[breaker.Load])
-            loads.Lose(t, breaker.Load, LossReason.FeedOpened);
     }
 
     private static string Text(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {unit}");

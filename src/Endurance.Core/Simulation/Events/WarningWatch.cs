@@ -26,7 +26,7 @@ internal sealed class WarningWatch
 
     public bool IsBelow { get; private set; }
 
-    public bool HasFailed { get; set; }
+    public bool HasFailed { get; private set; }
 
     /// <summary>Seconds at which it came on; NaN while it has not.</summary>
     public double OnAt { get; private set; } = double.NaN;
@@ -41,6 +41,16 @@ internal sealed class WarningWatch
     {
         IsBelow = !IsBelow;
         Due = IsBelow ? seconds + hold : double.PositiveInfinity;
+    }
+
+    /// <summary>It fails, or works again and then knows nothing of the time before.</summary>
+    public void SetFailed(bool hasFailed)
+    {
+        if (HasFailed == hasFailed)
+            return;
+        HasFailed = hasFailed;
+        IsBelow = false;
+        Due = double.PositiveInfinity;
     }
 
     public void ComeOn(double seconds)

@@ -45,6 +45,30 @@ public sealed class ChargerSwitchingTests
         Assert.Equal(2, run.Chargers.Single().HighestCurrent.Amperes, 1e-6);
     }
 
+    /// <summary>It says nothing of starting and stopping while it is off or has failed.</summary>
+    [Theory]
+    [InlineData(ActionVerb.Shed)]
+    [InlineData(ActionVerb.Fail)]
+    public void Charger_OffOrFailedWhileItsInputComesAndGoes_IsNotTold(ActionVerb verb)
+    {
+        var run = Bench(14).Run(Case(At(2, (verb, "charger")), At(5, (ActionVerb.Connect, "alternator")), At(10, (ActionVerb.Fail, "alternator"))));
+
+        Assert.Empty(OfTheCharger(run));
+        Assert.Equal(0, run.Battery("backup").Received.AmpereHours, 1e-9);
+    }
+
+    /// <summary>2 A at 13.7 V want 30 W: over 100 mohm and 1 ohm they take its input from 13.5 V to below the cut-out, and so on.</summary>
+    [Fact]
+    public void Charger_WhoseInputSinksUnderIt_IsReportedAsChatteringWithItsName()
+    {
+        var bench = Bench(14);
+        var scenario = bench with { Batteries = [Ramp.Steady(13.5, bus: "main") with { Resistance = Endurance.Numerics.PiecewiseLinear.Constant(0.6) }, bench.Batteries[1]] };
+
+        var chattering = Assert.Throws<BrokenOffException>(() => scenario.Run());
+
+        Assert.Equal("charger", Assert.Single(chattering.BreakOff.Parts));
+    }
+
     private static IEnumerable<(string What, double Minutes)> OfTheCharger(SimulationResult run) =>
         run.Events.Where(happened => happened is { Part: "charger", Kind: EventKind.Tripped }).Select(happened => (happened.What, Math.Round(happened.Time.Minutes, 6)));
 

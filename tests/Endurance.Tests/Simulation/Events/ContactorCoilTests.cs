@@ -82,6 +82,32 @@ public sealed class ContactorCoilTests
         Assert.Equal("feed contactor dropped out: 11.89 V at its coil", Assert.Single(run.Events, happened => happened.Part == "feed").What);
     }
 
+    /// <summary>Switched off it is released, which is no drop-out for want of voltage.</summary>
+    [Fact]
+    public void Coil_SwitchedOffAndOn_IsReleasedAndPullsInAgain()
+    {
+        var run = Bench(12, Relay with { PullsInAbove = Voltage.FromVolts(8), DropsOutBelow = Voltage.FromVolts(4) }).Run(
+            Case(At(2, (ActionVerb.Open, "feed")), At(4, (ActionVerb.Close, "feed"))));
+
+        Assert.Equal(
+            [("feed contactor released", 2.0), ("feed contactor pulled in", 4.0)],
+            run.Events.Where(happened => happened.Kind == EventKind.Tripped).Select(happened => (happened.What, Math.Round(happened.Time.Minutes, 9))));
+    }
+
+    /// <summary>10 A through 100 mohm take 1 V from a coil that pulls in above 12.5 V and drops out below 12 V of 12.9 V.</summary>
+    [Fact]
+    public void Coil_WhoseLoadTakesItsVoltageAway_IsReportedAsChatteringWithTheFeedsName()
+    {
+        var scenario = Bench(12.9, Relay with { IsClosed = false, PullsInAbove = Voltage.FromVolts(12.5), DropsOutBelow = Voltage.FromVolts(12) }, amperes: 10) with
+        {
+            Batteries = [Ramp.Steady(12.9, bus: "near") with { Resistance = Endurance.Numerics.PiecewiseLinear.Constant(0.1) }],
+        };
+
+        var chattering = Assert.Throws<BrokenOffException>(() => scenario.Run(Case(At(3, (ActionVerb.Close, "feed")))));
+
+        Assert.Equal("feed", Assert.Single(chattering.BreakOff.Parts));
+    }
+
     private static Contactor Relay => new() { IsClosed = true, Coil = new ConstantCurrent(Current.FromAmperes(1)) };
 
     private static Scenario Bench(double volts, Contactor contactor, double amperes = 4) => Scenario(1) with

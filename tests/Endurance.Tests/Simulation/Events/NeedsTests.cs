@@ -64,6 +64,25 @@ public sealed class NeedsTests
         Assert.Equal(9, Assert.Single(run.Events, happened => happened is { Part: "encoder", Kind: EventKind.LoadBack }).Time.Minutes, 1e-6);
     }
 
+    /// <summary>An encoder needs the transponder, which needs its antenna: all three come back at once, in whatever order they stand.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Chain_WhoseEndIsConnectedAgain_ComesBackAtThatMinute(bool isReversed)
+    {
+        var scenario = Bench(Amperes("transponder", "bus", 2) with { Needs = ["antenna"] }, Amperes("antenna", "bus", 1));
+        scenario = scenario with { Loads = isReversed ? [.. scenario.Loads.Reverse()] : scenario.Loads };
+
+        var run = scenario.Run(Case(At(5, (ActionVerb.Shed, "antenna")), At(8, (ActionVerb.Connect, "antenna")), At(20, (ActionVerb.Shed, "antenna"))));
+
+        foreach (var name in new[] { "encoder", "transponder" })
+        {
+            Assert.Equal(5, run.Load(name).TimePowered.Minutes(), 1e-6);
+            Assert.Equal(8, Assert.Single(run.Events, happened => happened.Part == name && happened.Kind == EventKind.LoadBack).Time.Minutes, 1e-6);
+            Assert.Equal(20, run.Load(name).TimeLostForGood.Minutes(), 1e-6);
+        }
+    }
+
     private static Scenario Bench(params Load[] needs) => Ramp.Standing(12.5, [Amperes("encoder", "bus", 0.1) with { Needs = ["transponder"] }, .. needs]) with
     {
         Alternators = [Alternator("alternator", "bus", 14, 1, 400)],

@@ -49,6 +49,36 @@ public sealed class WarningStepsTests
         Assert.Equal(27.5, run.Load("lamp").TimeShed.Minutes(), 1e-4);
     }
 
+    /// <summary>Low from 18 min on and failed at 18.2 min, while it counts its 30 s: restored at 25 min it counts them anew.</summary>
+    [Fact]
+    public void Warning_FailedWhileItCounts_CountsAnewOnceRestored()
+    {
+        var run = Falling.Run(Case(At(18.2, (ActionVerb.Fail, "light")), At(25, (ActionVerb.Restore, "light"))));
+
+        Assert.Equal(25.5, Assert.Single(run.Warnings).TimeOn.Minutes(), 1e-4);
+    }
+
+    [Fact]
+    public void Warning_RestoredAlthoughItNeverFailed_CountsOn()
+    {
+        var run = Falling.Run(Case(At(18.2, (ActionVerb.Restore, "light"))));
+
+        Assert.Equal(18.5, Assert.Single(run.Warnings).TimeOn.Minutes(), 1e-4);
+    }
+
+    /// <summary>The starter of 100 A turns from 3 min to 5 min; the light has failed from 3.25 min to 10 min and never saw it for 30 s.</summary>
+    [Fact]
+    public void Warning_RestoredOnceItsBusIsBack_StaysDark()
+    {
+        var scenario = Ramp.Standing(12.5, Amperes("starter", "bus", 100).Off()) with { Warnings = [Light] };
+
+        var run = scenario.Run(Case(
+            At(3, (ActionVerb.Connect, "starter")), At(3.25, (ActionVerb.Fail, "light")),
+            At(5, (ActionVerb.Shed, "starter")), At(10, (ActionVerb.Restore, "light"))));
+
+        Assert.Null(Assert.Single(run.Warnings).TimeOn);
+    }
+
     /// <summary>12.5 V behind 10 mohm: a starter of 100 A leaves 11.5 V while it turns.</summary>
     [Theory]
     [InlineData(29, false)]
