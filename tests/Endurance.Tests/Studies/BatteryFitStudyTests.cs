@@ -200,6 +200,19 @@ public sealed class BatteryFitStudyTests
         Assert.EndsWith("choose a shorter --skip", Refusal(log, new BatteryFitOptions { Skip = Duration.FromHours(20) }), StringComparison.Ordinal);
     }
 
+    /// <summary>The one row after the first 5 min is that of the end itself, where rounding puts its charge on either side of 0.</summary>
+    [Theory]
+    [InlineData(1.0)]
+    [InlineData(1.2)]
+    public void Log_WithoutRowsForACurve_IsRefused(double exponent)
+    {
+        ImmutableArray<LogSample> log = [.. Enumerable.Range(0, 12).Select(i => new LogSample(i * 330, 12.6 - (0.1 * i), i is 5 or 6 ? 4.7 + (0.1 * i) : 0, 25))];
+
+        var refusal = Refusal(log, new BatteryFitOptions { PeukertExponent = exponent });
+
+        Assert.Matches("^(0 rows lie|1 row lies) between the first 5 min that are left out and the end, and a curve needs 3; choose a shorter --skip, or log more often$", refusal);
+    }
+
     [Fact]
     public void Runs_ThatContradictEachOther_AreRefused()
     {
