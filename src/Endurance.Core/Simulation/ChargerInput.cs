@@ -46,13 +46,18 @@ internal sealed class ChargerInput
     /// <summary>Begins to settle from where it stands; for when the network has changed.</summary>
     public void Start()
     {
-        lowered = 0;
         patience = FirstPatience;
         Forget();
     }
 
-    /// <summary>Forgets where it gained and lost; for when something else has moved.</summary>
+    /// <summary>Forgets where it gained and lost, and that it was lowered; for when something else has moved.</summary>
     public void Forget()
+    {
+        lowered = 0;
+        Restart();
+    }
+
+    private void Restart()
     {
         (gains, gain, loses, loss) = (0, 0, double.PositiveInfinity, 0);
         moves = 0;
@@ -75,6 +80,9 @@ internal sealed class ChargerInput
     /// What it has forgotten since it was lowered corners it no longer.
     /// </summary>
     public bool IsCornered => lowered > 0 && loss == 0 && double.IsFinite(loses) && loses - gains <= Corner * loses;
+
+    /// <summary>Whether a guess left no operating point since something else moved last.</summary>
+    public bool IsLowered => lowered > 0;
 
     /// <summary>Goes back to what <see cref="TryLower"/> began from; <see langword="false"/>: it never did.</summary>
     public bool TryRaise()
@@ -123,7 +131,7 @@ internal sealed class ChargerInput
         if (gains >= loses || loses - gains <= Tolerance / 2)
         {
             patience *= 2;
-            Forget();
+            Restart();
         }
 
         if (++moves <= patience || !double.IsFinite(loses))

@@ -31,6 +31,21 @@ internal sealed class Chargers
         }
     }
 
+    /// <summary>Whether some guess left no operating point since something else moved last.</summary>
+    public bool IsAnyLowered
+    {
+        get
+        {
+            foreach (var input in inputs)
+            {
+                if (input.IsLowered)
+                    return true;
+            }
+
+            return false;
+        }
+    }
+
     /// <summary>Watts into a charger's input.</summary>
     public double this[int charger] => inputs[charger].Watts;
 

@@ -23,6 +23,7 @@ internal sealed class OperatingPointSolver
     private readonly NodalNewton newton;
     private readonly double[] safe;
     private readonly double[] descent;
+    private readonly double[] moved;
     private readonly bool mayFloat;
     private SmallStep asks;
 
@@ -38,6 +39,7 @@ internal sealed class OperatingPointSolver
         safe = new double[n];
         collapse = new CollapseProbe(network, run, equations);
         descent = new double[n];
+        moved = new double[n];
         const double tinySaturation = 1e-6;
         mayFloat = network.Feeds.Any(feed => feed.Law == FeedLaw.IdealDiode
             || (feed.Junction is { } junction && junction.SaturationCurrent.Amperes < tinySaturation));
@@ -83,13 +85,14 @@ internal sealed class OperatingPointSolver
     /// <summary>Solves again until no junction and no charger moves: a junction's temperature follows its heat, a charger's input its output.</summary>
     private bool TryHeated()
     {
-        const int rounds = 120, together = 20;
+        const int mostHeated = 120, mostSettling = 600, together = 20;
         var chargersMove = false;
+        var settling = 0;
         equations.Chargers.Start();
-        for (var i = 0; i < rounds; i++)
+        for (var heated = 0; heated < mostHeated && settling < mostSettling; settling++)
         {
             // What a charger takes moves by less than a balance may be off, which near a collapse is many times that in volts.
-            asks = chargersMove ? SmallStep.Always : mayFloat && i == 0 ? SmallStep.WhereLoose : SmallStep.Never;
+            asks = chargersMove ? SmallStep.Always : mayFloat && settling == 0 ? SmallStep.WhereLoose : SmallStep.Never;
             if (!TryAtFixedJunctions())
             {
                 // What was guessed for a charger can be more than the network gives, where what it would settle at is not.
@@ -102,11 +105,12 @@ internal sealed class OperatingPointSolver
             chargersMove = equations.MoveChargers();
             if (chargersMove && equations.Chargers.IsAnyCornered)
                 return TryRaised();
-            // Where each throws the other off, chargers settle first at every temperature.
-            if (chargersMove && i >= together)
+            // Where each throws the other off, or a guess had no operating point, chargers settle first at every temperature.
+            if (chargersMove && (settling >= together || equations.Chargers.IsAnyLowered))
                 continue;
             if (!equations.MoveJunctions() & !chargersMove)
                 return true;
+            heated++;
         }
 
         // A network that is only nearly right is not an answer.
@@ -168,12 +172,14 @@ internal sealed class OperatingPointSolver
 
     /// <summary>
     /// Where the highest solution ends, a lower stable one may remain: an alternator at its limit falls to the voltage of a full
-    /// battery. Follows the network down as capacitors on the buses would let it, in bounded steps, until it balances or is dead.
+    /// battery. Follows the network down as capacitors on the buses would let it, in bounded steps, until it balances or is dead. Steps that turn
+    /// back have gone past it, and are halved from there on.
     /// </summary>
     private bool TryDescend()
     {
-        const double largestFall = 0.25;
         const double dead = 1;
+        var largestFall = 0.25;
+        Array.Clear(moved);
         equations.PowerShare = 1;
         for (var i = 0; i < ColdIterations; i++)
         {
@@ -184,13 +190,23 @@ internal sealed class OperatingPointSolver
             equations.Assemble();
             if (newton.TryShiftedStep() is not { } largest)
                 throw new UnsolvedNetworkException(network.NodeNames[equations.WorstBus()], equations.WorstResidual());
+            if (IsTurning())
+                largestFall /= 2;
             var scale = largest > largestFall ? largestFall / largest : 1;
             for (var b = 0; b < n; b++)
-                equations.Volts[b] += scale * newton.Step[b];
+                equations.Volts[b] += moved[b] = scale * newton.Step[b];
             if (collapse.LowestPowerVolts() < dead)
                 return false;
         }
 
         return false;
+    }
+
+    private bool IsTurning()
+    {
+        var along = 0.0;
+        for (var b = 0; b < n; b++)
+            along += moved[b] * newton.Step[b];
+        return along < 0;
     }
 }

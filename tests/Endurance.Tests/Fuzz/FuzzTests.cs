@@ -37,11 +37,14 @@ public sealed class FuzzTests
     }
 
     /// <summary>
-    /// 57024: a charger beside a self-heating diode, whose lowered power was taken for a collapse once the junction had moved; 700512: a charge
-    /// limit that lets go early in a step.
+    /// 57024: a charger beside a self-heating diode, whose lowered power was taken for a collapse once the junction had moved; 211514: the same
+    /// where it takes long to settle; 217247: an alternator at its limit, from where the way down to batteries that take less went to and fro
+    /// past them; 700512: a charge limit that lets go early in a step.
     /// </summary>
     [Theory]
     [InlineData(57024)]
+    [InlineData(211514)]
+    [InlineData(217247)]
     [InlineData(700512)]
     public void Network_AtHalfTheTolerance_TellsTheSame(int seed) => Assert.Equal(Verdict.Held, NetworkOracle.CheckText(NetworkText.Of(seed), isThorough: true));
 
