@@ -35,6 +35,17 @@ public sealed class CompareCommandTests : IDisposable
     }
 
     [Fact]
+    public void Layouts_ThatAreAskedSomethingElse_AreSaidToBe()
+    {
+        var file = _folder.Write("bench.yaml", Scenarios.Passing + "layouts:\n  hungry: {loads: {display: {current: 60 A}}}\n  thick: {batteries: {ship_battery: {resistance: 8 mohm}}}\n");
+
+        var run = ProgramRun.InProcess("compare", file, "--format", "markdown");
+
+        Assert.Contains("Not like for like: hungry has other loads than as drawn, so its minutes and failures survived answer another question.", run.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("thick has", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Files_Several_AreNamedByTheirPaths()
     {
         var first = _folder.Write("a.yaml", Scenarios.Passing);

@@ -29,7 +29,7 @@ public sealed class LoadsCommandTests : IDisposable
         var run = ProgramRun.InProcess("loads", Scenario("off"), "--format", "csv");
 
         Assert.Equal(
-            ["load,bus,phase,on,kind,amps,duty_percent,mean_amps,peak_amps,basis,measured_on", "panel,main_bus,,yes,continuous,23.85,100,23.85,23.85,,", "strobe,main_bus,,yes,continuous,2.3,100,2.3,7.1,measured,2026-05-02"],
+            ["load,bus,phase,on,kind,amps,duty_percent,mean_amps,peak_amps,basis,measured_on,nominal_volts", "panel,main_bus,,yes,continuous,23.85,100,23.85,23.85,,,14", "strobe,main_bus,,yes,continuous,2.3,100,2.3,7.1,measured,2026-05-02,14"],
             run.Output.Split("\r\n").Take(3).ToArray());
     }
 

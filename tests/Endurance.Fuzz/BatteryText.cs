@@ -1,3 +1,4 @@
+using Endurance.Library;
 using Endurance.Yaml.Keys;
 using static Endurance.Fuzz.Draw;
 
@@ -10,7 +11,16 @@ internal sealed class BatteryText(Draw draw, double scale)
 {
     private static readonly Section Keys = BatteryKeys.Battery;
 
-    public string Of(string bus) => Mapping(
+    /// <summary>Cells of the battery drawn last, as its chemistry has them.</summary>
+    private int cells;
+
+    public string Of(string bus)
+    {
+        cells = 6;
+        return Mapping(Keyed(bus));
+    }
+
+    private IEnumerable<string?> Keyed(string bus) =>
     [
         $"bus: {bus}",
         .. Life(),
@@ -22,15 +32,22 @@ internal sealed class BatteryText(Draw draw, double scale)
         draw.Sometimes(6, Keys, "capacity_factor", 50, 110),
         draw.Sometimes(6, Keys, "resistance_factor", 0.5, 3),
         .. Extras(),
-    ]);
+    ];
 
     private IEnumerable<string?> Life() => draw.Next(6) switch
     {
-        0 => [$"chemistry: {draw.Any("flooded", "agm", "gel", "nicd", "lifepo4")}", .. Rated()],
-        1 => [$"chemistry: {draw.Any("flooded", "agm")}", $"ratings: [[20 h, {Text(20, "Ah")}], [1 h, {Text(draw.Between(8, 19), "Ah")}]]"],
-        2 => [$"chemistry: {draw.Any("flooded", "agm", "gel")}", Points()],
+        0 => [Chemistry("flooded", "agm", "gel", "nicd", "lifepo4"), .. Rated()],
+        1 => [Chemistry("flooded", "agm"), $"ratings: [[20 h, {Text(20, "Ah")}], [1 h, {Text(draw.Between(8, 19), "Ah")}]]"],
+        2 => [Chemistry("flooded", "agm", "gel"), Points()],
         _ => [.. Rated(), draw.Pair(Keys, "peukert", 1, 1.35), Emf(), Resistance()],
     };
+
+    private string Chemistry(params string[] words)
+    {
+        var word = draw.Any(words);
+        cells = (int)scale * ChemistryTable.All.Single(values => string.Equals(ChemistryTable.Word(values.Chemistry), word, StringComparison.Ordinal)).Cells.Value;
+        return $"chemistry: {word}";
+    }
 
     private IEnumerable<string?> Rated() => [draw.Pair(Keys, "capacity", 2, 40), $"rate: {draw.Any("20 h", "10 h", "5 h", "1 h")}"];
 
@@ -68,7 +85,7 @@ internal sealed class BatteryText(Draw draw, double scale)
         draw.OneIn(8) ? $"kinetic: {Mapping(draw.Pair(BatteryKeys.Kinetic, "available", 20, 80), draw.Pair(BatteryKeys.Kinetic, "rate", 0.1, 5), draw.Pair(BatteryKeys.Kinetic, "capacity", 2, 40))}" : null,
         draw.OneIn(4) ? $"polarisation: [{string.Join(", ", Enumerable.Range(0, 1 + draw.Next(2)).Select(_ => Pair()))}]" : null,
         draw.OneIn(4) ? $"protection: {Protection()}" : null,
-        draw.OneIn(3) ? "cells: 6" : null,
+        draw.OneIn(3) ? $"cells: {cells}" : null,
     ];
 
     private string Pair() => Mapping(draw.Pair(BatteryKeys.Polarisation, "resistance", 0.002, 0.03), draw.Pair(BatteryKeys.Polarisation, "time", 1, 600));

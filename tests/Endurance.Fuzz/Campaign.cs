@@ -20,7 +20,10 @@ internal static class Campaign
             var started = Stopwatch.GetTimestamp();
             try
             {
-                verdicts[(int)check(seed)]++;
+                var verdict = check(seed);
+                if (verdict == Verdict.Unsolved && verdicts[(int)verdict] < Shown)
+                    output.WriteLine($"seed {seed}: not solved");
+                verdicts[(int)verdict]++;
             }
             catch (Exception fault)
             {

@@ -15,4 +15,9 @@ public sealed record DischargePoint
 
     /// <summary>Terminal voltage at which the test ended; above zero.</summary>
     public required Voltage EndVoltage { get; init; }
+
+    /// <summary>What the terminals have under this load; zero where the battery cannot give the power.</summary>
+    public Voltage TerminalVoltage(Voltage emf, Resistance resistance) => Current is { } current
+        ? emf - (current * resistance)
+        : Voltage.FromVolts(LifetimeFit.VoltsAt(Power!.Value.Watts, emf.Volts, resistance.Ohms));
 }

@@ -75,7 +75,7 @@ internal static class LifetimeFit
     }
 
     /// <summary>Terminal voltage at a power; zero where the battery cannot give it.</summary>
-    private static double VoltsAt(double watts, double emf, double ohms)
+    public static double VoltsAt(double watts, double emf, double ohms)
     {
         var square = (emf * emf) - (4 * ohms * watts);
         return square <= 0 ? 0 : (emf + Math.Sqrt(square)) / 2;

@@ -15,6 +15,16 @@ public static class AllowableDrop
     /// <summary><see langword="null"/> for a voltage that the table does not list.</summary>
     public static AllowableDropRow? At(Voltage nominal) => Rows.FirstOrDefault(row => row.Nominal == nominal);
 
+    /// <summary>The row of the table, or the nearest below in proportion, as behind a converter that gives 5 V: the rows keep nearly one ratio.</summary>
+    public static AllowableDropRow For(Voltage nominal)
+    {
+        if (At(nominal) is { } listed)
+            return listed;
+        var near = Rows.LastOrDefault(row => row.Nominal < nominal) ?? Rows[0];
+        var ratio = nominal / near.Nominal;
+        return new(nominal, near.Continuous * ratio, near.Intermittent with { Value = near.Intermittent.Value * ratio });
+    }
+
     private static AllowableDropRow Row(double nominal, double continuous, double intermittent) => new(
         Voltage.FromVolts(nominal), Voltage.FromVolts(continuous), new(Voltage.FromVolts(intermittent), Sourced<Voltage>.FromMemory));
 }

@@ -7,20 +7,18 @@ namespace Endurance.Library;
 /// <summary>Library values fitted to one new battery: its system voltage and capacity.</summary>
 public static class ChemistryDefaults
 {
-    /// <summary>Cells in series.</summary>
-    /// <param name="values">The chemistry.</param>
-    /// <param name="batteries12">12 V batteries in series that make up the nominal voltage: 1 or 2.</param>
-    public static int Cells(ChemistryValues values, int batteries12) => values.Cells.Value * batteries12;
-
     /// <summary>Ohms over charge at 25 degC.</summary>
-    public static PiecewiseLinear Resistance(ChemistryValues values, int batteries12, Charge ratedCapacity) =>
+    /// <param name="values">The chemistry.</param>
+    /// <param name="batteries12">12 V batteries in series that it counts for; above 0.</param>
+    /// <param name="ratedCapacity">Above 0.</param>
+    public static PiecewiseLinear Resistance(ChemistryValues values, double batteries12, Charge ratedCapacity) =>
         values.MilliohmAmpereHours.Value.Scaled(1e-3 * batteries12 / ratedCapacity.AmpereHours);
 
     /// <summary>Volts over charge; empty at the end voltage of the rating plus the drop of the rated current.</summary>
-    public static PiecewiseLinear Emf(ChemistryValues values, int batteries12, Current rated, PiecewiseLinear newResistance)
+    public static PiecewiseLinear Emf(ChemistryValues values, double batteries12, Current rated, PiecewiseLinear newResistance)
     {
         var table = values.Emf.Value.Scaled(batteries12);
-        var empty = (values.EndVoltsPerCell.Value * Cells(values, batteries12)) + (rated.Amperes * newResistance.At(0));
+        var empty = (values.EndVoltsPerCell.Value * values.Cells.Value * batteries12) + (rated.Amperes * newResistance.At(0));
         return new PiecewiseLinear(table.X, [Math.Min(empty, table.Y[1]), .. table.Y[1..]]);
     }
 }

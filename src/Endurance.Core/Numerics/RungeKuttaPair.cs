@@ -26,6 +26,7 @@ internal sealed class RungeKuttaPair
             701980252875.0 / 199316789632, -1453857185.0 / 822651844, 69997945.0 / 29380423,
         ],
         StableStep = 3,
+        KinkFactor = 90,
     };
 
     /// <summary>Order 3 with an error estimate of order 2 and a cubic curve; three solves a step.</summary>
@@ -39,6 +40,7 @@ internal sealed class RungeKuttaPair
         ErrorWeights = [-5.0 / 72, 1.0 / 12, 1.0 / 9, -1.0 / 8],
         DenseWeights = [],
         StableStep = 2.3,
+        KinkFactor = 3.2,
     };
 
     /// <summary>Order of the solution; the estimate is of the order below.</summary>
@@ -58,6 +60,12 @@ internal sealed class RungeKuttaPair
 
     /// <summary>Weights of the rates, the closing one last, in the term of the fourth degree of the curve; empty: a cubic.</summary>
     public required double[] DenseWeights { get; init; }
+
+    /// <summary>How many times as large as its estimate the error can be where a rate has a kink inside the step.</summary>
+    /// <remarks>
+    /// Of max(0, t - c) over a step from 0 to 1, wherever c lies but for the narrow places where the estimate goes through zero.
+    /// </remarks>
+    public required double KinkFactor { get; init; }
 
     /// <summary>Longest step in time constants of the fastest decay, below the end of the stable interval: 3.3 and 2.5.</summary>
     /// <remarks>Hairer and Wanner, Solving Ordinary Differential Equations II, IV.2.</remarks>

@@ -14,13 +14,13 @@ public sealed record Scenario
     public required SystemVoltage System { get; init; }
 
     /// <summary>12 V batteries in series that a battery of the system counts for: 1 or 2.</summary>
-    public int BatteriesInSeries => System == SystemVoltage.Volts28 ? 2 : 1;
+    public int BatteriesInSeries => System.BatteriesInSeries();
 
     /// <summary>With an alternator running: 14 V or 28 V.</summary>
     public Voltage NominalVoltage => Voltage.FromVolts(14 * BatteriesInSeries);
 
     /// <summary>Nominal voltage of its batteries: 12 V or 24 V.</summary>
-    public Voltage BatteryVoltage => Voltage.FromVolts(12 * BatteriesInSeries);
+    public Voltage BatteryVoltage => System.BatteryVoltage();
 
     public required Temperature Ambient { get; init; }
 

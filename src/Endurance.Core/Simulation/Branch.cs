@@ -49,8 +49,15 @@ internal struct Branch
     /// <summary>Derivative of the current by voltage, zero or more but for constant power.</summary>
     public double Siemens { get; private set; }
 
+    /// <summary>Which of the pieces of its law, between kinks, it is on; 0 where there is but one.</summary>
+    public int Piece { get; private set; }
+
     /// <summary>Sets the law at its volts: a straight line between two voltages.</summary>
-    public void SetLine(double amperes, double siemens, double low, double high) => SetCurve(amperes, siemens, 0, 0, 0, low, high);
+    public void SetLine(double amperes, double siemens, double low, double high, int piece = 0)
+    {
+        SetCurve(amperes, siemens, 0, 0, 0, low, high);
+        Piece = piece;
+    }
 
     /// <summary>Sets the law at its volts.</summary>
     /// <param name="amperes">Current.</param>
@@ -65,6 +72,7 @@ internal struct Branch
         (Amperes, this.amperes, Siemens) = (amperes, amperes, siemens);
         (this.second, this.third, this.rest) = (second, third, rest);
         (this.low, this.high) = (low, high);
+        Piece = 0;
     }
 
     /// <summary>Adds a resistance beside it.</summary>
@@ -81,6 +89,7 @@ internal struct Branch
             high = Math.Min(high, kink);
         else
             low = Math.Max(low, kink);
+        Piece = Volts < kink ? 1 : 0;
     }
 
     /// <summary>Amperes by which the law departs from its tangent some volts further on.</summary>

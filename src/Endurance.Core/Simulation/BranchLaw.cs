@@ -49,7 +49,7 @@ internal static class BranchLaw
         var threshold = ControllerOff * regulatedDrop;
         if (v >= wide && v > 0)
         {
-            branch.SetLine(v / full, 1 / full, wide, double.PositiveInfinity);
+            branch.SetLine(v / full, 1 / full, wide, double.PositiveInfinity, piece: 2);
         }
         else if (v <= threshold)
         {
@@ -59,7 +59,7 @@ internal static class BranchLaw
         {
             var slope = 20 / onResistance;
             var siemens = slope / (1 + (slope * conductors));
-            branch.SetLine((v - threshold) * siemens, siemens, threshold, wide);
+            branch.SetLine((v - threshold) * siemens, siemens, threshold, wide, piece: 1);
         }
     }
 
@@ -86,9 +86,9 @@ internal static class BranchLaw
     public static void ConstantCurrent(ref Branch branch, double amperes, double knee)
     {
         if (branch.Volts >= knee)
-            branch.SetLine(amperes, 0, knee, double.PositiveInfinity);
+            branch.SetLine(amperes, 0, knee, double.PositiveInfinity, piece: 2);
         else if (branch.Volts > 0)
-            branch.SetLine(amperes * branch.Volts / knee, amperes / knee, 0, knee);
+            branch.SetLine(amperes * branch.Volts / knee, amperes / knee, 0, knee, piece: 1);
         else
             branch.SetLine(0, 0, double.NegativeInfinity, 0);
     }
@@ -99,9 +99,9 @@ internal static class BranchLaw
         var given = (emf + branch.Volts) / resistance;
         var full = -emf - (chargeLimit * resistance);
         if (-given > chargeLimit)
-            branch.SetLine(-chargeLimit, 0, double.NegativeInfinity, full);
+            branch.SetLine(-chargeLimit, 0, double.NegativeInfinity, full, piece: 1);
         else if (exhausted && given > 0)
-            branch.SetLine(0, 0, -emf, double.PositiveInfinity);
+            branch.SetLine(0, 0, -emf, double.PositiveInfinity, piece: 2);
         else
             branch.SetLine(given, 1 / resistance, full, exhausted ? -emf : double.PositiveInfinity);
     }
@@ -118,9 +118,9 @@ internal static class BranchLaw
         if (given < 0)
             branch.SetLine(0, 0, double.NegativeInfinity, -setpoint);
         else if (given >= limit)
-            branch.SetLine(limit, 0, limited, double.PositiveInfinity);
+            branch.SetLine(limit, 0, limited, double.PositiveInfinity, piece: 2);
         else
-            branch.SetLine(given, 1 / droop, -setpoint, limited);
+            branch.SetLine(given, 1 / droop, -setpoint, limited, piece: 1);
     }
 
     /// <summary>P at the far end of a resistance: i = 2P/(v + s) with s^2 = v^2 - 4PR, which ends at s = 0 and goes on along its tangent.</summary>

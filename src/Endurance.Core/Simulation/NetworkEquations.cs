@@ -68,6 +68,9 @@ internal sealed class NetworkEquations
     /// <summary>What chargers take at their inputs; follows their outputs by <see cref="MoveChargers"/>.</summary>
     public Chargers Chargers { get; }
 
+    /// <summary>Stands for which pieces of their laws the branches are on in the last solution; another number, another piece of some.</summary>
+    public ulong Pieces { get; private set; }
+
     /// <summary>Some constant-power load is at a voltage at which its own conductors cannot carry its power.</summary>
     public bool IsBeyondAnEnd { get; private set; }
 
@@ -229,8 +232,10 @@ internal sealed class NetworkEquations
     /// <summary>Makes the currents of the parts those of the branches; for once they balance.</summary>
     public void Publish()
     {
+        Pieces = 0;
         foreach (ref var branch in branches.All)
         {
+            Pieces = (Pieces * 3) + (ulong)branch.Piece;
             if (branch.Slot >= 0)
                 amperes[branch.Slot] = branch.Amperes;
         }

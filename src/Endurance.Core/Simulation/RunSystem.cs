@@ -24,6 +24,7 @@ internal sealed class RunSystem : IDifferentialSystem
     private double olderTime;
     private double oldestTime;
     private int past;
+    private ulong startPieces;
 
     public RunSystem(CompiledNetwork network, RunState run, StateLayout layout, OperatingPointSolver solver, GuardSet guards, Heats heats)
     {
@@ -40,14 +41,28 @@ internal sealed class RunSystem : IDifferentialSystem
         this.solver = solver;
     }
 
-    /// <summary>Stages evaluated since it was last set to zero.</summary>
-    public int Stage { get; set; }
+    /// <summary>Stages evaluated of the step tried.</summary>
+    public int Stage { get; private set; }
+
+    /// <summary>Whether some branch was on another piece of its law at a stage of the step tried than at its start.</summary>
+    public bool IsKinked { get; private set; }
 
     /// <summary>A bit for each stage at which a guard was due; the first stage after the start of a step is bit 1.</summary>
     public int StagesDue { get; set; }
 
     /// <summary>Solves the network for a state, unless it is the one solved last; <see langword="false"/> when it has no operating point.</summary>
     public bool TrySolve(ReadOnlySpan<double> y) => IsSolvedAt(y) || TrySolveAnew(y);
+
+    /// <summary>Takes the present solution as that at the start of the next steps tried.</summary>
+    public void StartStep() => startPieces = solver.Equations.Pieces;
+
+    /// <summary>Nothing is known yet of the step to be tried.</summary>
+    public void BeginTry()
+    {
+        Stage = 0;
+        StagesDue = 0;
+        IsKinked = false;
+    }
 
     /// <summary>Forgets the voltages of earlier instants; for after a jump.</summary>
     public void ForgetPast() => past = 0;
@@ -73,6 +88,7 @@ internal sealed class RunSystem : IDifferentialSystem
             rates[layout.FeedReverse + i] = Math.Max(0, -feeds[i]);
         OtherPower(equations, rates);
         Stage++;
+        IsKinked |= equations.Pieces != startPieces;
         heats.TakeStage(Stage);
         if (guards.AnyDue(y))
             StagesDue |= 1 << Stage;

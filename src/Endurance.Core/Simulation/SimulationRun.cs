@@ -44,7 +44,7 @@ internal sealed class SimulationRun
     private readonly Heats heats;
     private readonly GuardSet guards;
     private readonly RungeKutta method;
-    private readonly double power;
+    private readonly RungeKuttaPair pair;
     private readonly double longestStep;
     private readonly EventLocator locator;
     private readonly Settlement settlement;
@@ -74,12 +74,11 @@ internal sealed class SimulationRun
         journal = new Journal(network);
         layout = new StateLayout(network);
         solver = new OperatingPointSolver(network, run, options.Tolerance);
-        var pair = options.Tolerance < FewStagesAbove ? RungeKuttaPair.DormandPrince : RungeKuttaPair.BogackiShampine;
+        pair = options.Tolerance < FewStagesAbove ? RungeKuttaPair.DormandPrince : RungeKuttaPair.BogackiShampine;
         heats = new Heats(network, solver.Equations, pair.Nodes);
         guards = new GuardSet(network, run, watches, solver, heats);
         system = new RunSystem(network, run, layout, solver, guards, heats);
         method = new RungeKutta(pair, layout.Size, layout.Scales);
-        power = -1.0 / pair.Order;
         longestStep = pair.StableStep * network.Batteries.Select(battery => battery.ShortestTime).DefaultIfEmpty(double.PositiveInfinity).Min();
         locator = new EventLocator(method, system, guards, heats, layout.Size);
         settlement = new Settlement(network, run, system, solver, guards, heats, watches, journal);
@@ -122,9 +121,8 @@ internal sealed class SimulationRun
             throw new BrokenOffException(BreakOff.OfEffort(network.NodeNames[solver.Equations.WorstBus()], t, MostIterations));
         var limit = clock.NextDue(t) - t;
         var h = Math.Min(Math.Min(suggested, longestStep), Math.Min(limit, ToNextKnot()));
-        system.StagesDue = 0;
-        system.Stage = 0;
-        var error = method.TryStep(system, t, y, h, options.Tolerance);
+        system.BeginTry();
+        var error = method.TryStep(system, t, y, h, options.Tolerance) * (system.IsKinked ? pair.KinkFactor : 1);
         if (!(error <= 1))
         {
             Reject(h, error);
@@ -141,7 +139,7 @@ internal sealed class SimulationRun
 
         if (++accepted + rejected > MostSteps)
             throw new BrokenOffException(BreakOff.OfSteps(FastestBattery(), t, MostSteps));
-        var grown = h * Math.Clamp(Safety * Math.Pow(Math.Max(error, 1e-10), power), LargestCut, LargestGrowth);
+        var grown = h * Math.Clamp(Safety * Math.Pow(Math.Max(error, 1e-10), -1.0 / pair.Order), LargestCut, LargestGrowth);
         suggested = h < suggested ? Math.Max(suggested, grown) : grown;
         if (isDue)
             system.StagesDue |= 1;
@@ -198,8 +196,7 @@ internal sealed class SimulationRun
     {
         method.Accept();
         recorder.Observe(t, y);
-        heats.StartStep();
-        locator.StartFrom(y);
+        StartStep();
     }
 
     /// <summary>A battery changes to another branch of its laws, and nothing else happens.</summary>
@@ -230,6 +227,12 @@ internal sealed class SimulationRun
             Observe();
         }
 
+        StartStep();
+    }
+
+    private void StartStep()
+    {
+        system.StartStep();
         heats.StartStep();
         locator.StartFrom(y);
     }
@@ -243,7 +246,7 @@ internal sealed class SimulationRun
     private void Reject(double h, double error)
     {
         rejected++;
-        suggested = h * (double.IsFinite(error) ? Math.Max(LargestCut, Safety * Math.Pow(error, power)) : 0.5);
+        suggested = h * (double.IsFinite(error) ? Math.Max(LargestCut, Safety * Math.Pow(error, -1.0 / pair.Order)) : 0.5);
         if (double.IsFinite(error) || h > CollapseStep)
             return;
         settlement.Collapse(t);

@@ -130,8 +130,17 @@ public static class BatteryFitReport
                     RoundedNumber.Short(test.Run, 0),
                     RoundedNumber.Fixed(test.EndVoltage.Volts, 3),
                     CellText.Minutes(test.Time),
-                    FitText.Percent(test.Fraction) + (test.IsEndReached ? "" : " or more"),
+                    OfTheRating(test, pass),
                     CellText.Judged(test.IsPassed ? Studies.FailureCases.Verdict.Pass : Studies.FailureCases.Verdict.Fail)))]),
         ];
+    }
+
+    /// <summary>A shortfall too small to show is still shown as one.</summary>
+    private static string OfTheRating(CapacityTest test, double pass)
+    {
+        var text = FitText.Percent(test.Fraction);
+        if (!test.IsPassed && string.Equals(text, FitText.Percent(pass), StringComparison.Ordinal))
+            return "under " + text;
+        return text + (test.IsEndReached ? "" : " or more");
     }
 }

@@ -43,17 +43,9 @@ internal static class OriginBlocks
                 [.. scenario.Loads.Select(load => ImmutableArray.Create<ReportCell>(
                 [
                     load.Name,
-                    Draw(load.Demand),
+                    DemandText.Value(load.Demand),
                     load.Basis == LoadBasis.Measured ? Wording.Of(Origin.Measured) : Wording.Of(Origin.Given),
                     (load.Basis is { } basis ? Wording.Of(basis) : "not said") + (load.MeasuredOn is { } date ? " " + CellText.Date(date) : ""),
                 ]))]),
         ];
-
-    private static string Draw(Demand demand) => demand switch
-    {
-        ConstantCurrent constant => $"{RoundedNumber.Short(constant.Current.Amperes, 3)} A",
-        ConstantPower constant => $"{RoundedNumber.Short(constant.Power.Watts, 2)} W",
-        ConstantResistance constant => $"{RoundedNumber.Short(constant.Resistance.Ohms, 3)} ohm",
-        _ => throw new ArgumentOutOfRangeException(nameof(demand), demand, "Unknown kind of demand."),
-    };
 }

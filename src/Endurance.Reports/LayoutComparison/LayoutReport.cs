@@ -35,12 +35,17 @@ public static class LayoutReport
         layouts[0].Scenario.Title,
         [
             new ReportTable("Layouts side by side", Summary, [.. layouts.Select(SummaryRow)]),
+            .. layouts.Skip(1).Select(layout => NotAlike(layouts[0], layout)).OfType<ReportBlock>(),
             .. CaseNames(layouts).Select(name => CaseTable(layouts, name)),
             new ReportParagraph(
                 "Start and before loss are volts at the essential bus, the one most essential loads sit on: after all steps at zero, and one minute before the first loss, or at the end of the run when nothing is lost. Diode and junction are the worst instant of any diode in a feed; a junction is known only where the diode has a heat path."),
             new ReportParagraph(
                 "A single failure is one part failed in one way, on its own and in each failure case; it is survived when every requirement is still met. Parts are sources, chargers, selectors, warnings, and each diode, contact, breaker, fuse, resistor and shunt; wires, buses and loads do not count."),
         ]);
+
+    private static ReportParagraph? NotAlike(LayoutResult first, LayoutResult other) => LayoutBasis.Differences(first.Scenario, other.Scenario) is { IsEmpty: false } differences
+        ? new ReportParagraph($"Not like for like: {other.Name} has {string.Join(", ", differences)} than {first.Name}, so its minutes and failures survived answer another question.")
+        : null;
 
     private static IEnumerable<string> CaseNames(ImmutableArray<LayoutResult> layouts) =>
         layouts.SelectMany(layout => layout.Cases).Select(one => one.Result.Name).Distinct(StringComparer.Ordinal);

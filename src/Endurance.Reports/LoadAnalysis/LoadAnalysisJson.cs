@@ -29,6 +29,7 @@ public static class LoadAnalysisJson
         json.WriteString("phase", item.Phase);
         json.WriteBoolean("on", item.IsOn);
         json.WriteString("kind", LoadAnalysisReport.Kind(item));
+        Number(json, "nominal_volts", item.Nominal.Volts, Decimals);
         Number(json, "amps", item.Draw.Amperes, Decimals);
         Number(json, "duty_percent", item.Duty * 100, Decimals);
         Number(json, "mean_amps", item.Mean.Amperes, Decimals);

@@ -17,27 +17,42 @@ public static class LoadAnalysisReport
     [
         Items(scenario, result),
         Totals(result),
+        .. Converted(scenario, result),
         .. Shares(result),
         .. AmpMinutes(scenario, result),
     ];
 
-    private static ReportTable Items(Scenario scenario, LoadAnalysisResult result) => new(
-        $"Loads at {RoundedNumber.Short(scenario.NominalVoltage.Volts, 0)} V",
-        [
-            new("load"), new("bus"), new("phase"), new("as drawn"), new("kind"), new("draw", "A"), new("duty", "%"), new("mean", "A"), new("peak", "A"),
-            new("number from"),
-        ],
-        [.. result.Items.Select(item => Row(
-            item.Name,
-            item.Bus,
-            item.Phase ?? "every",
-            item.IsOn ? "on" : "off",
-            Kind(item),
-            CellText.Amperes(item.Draw),
-            CellText.Percent(item.Duty),
-            CellText.Amperes(item.Mean),
-            CellText.Amperes(item.Peak),
-            From(item)))]);
+    private static ReportTable Items(Scenario scenario, LoadAnalysisResult result)
+    {
+        var isOneVoltage = result.Items.All(item => item.Nominal == scenario.NominalVoltage);
+        return new(
+            isOneVoltage ? $"Loads at {Volts(scenario.NominalVoltage)} V" : "Loads at the voltage of their bus",
+            [
+                new("load"), new("bus"), .. isOneVoltage ? (ReadOnlySpan<ReportColumn>)[] : [new("nominal", "V")], new("phase"), new("as drawn"), new("kind"),
+                new("draw", "A"), new("duty", "%"), new("mean", "A"), new("peak", "A"), new("number from"),
+            ],
+            [.. result.Items.Select(item => Row(
+            [
+                item.Name,
+                item.Bus,
+                .. isOneVoltage ? (ReadOnlySpan<ReportCell>)[] : [Volts(item.Nominal)],
+                item.Phase ?? "every",
+                item.IsOn ? "on" : "off",
+                Kind(item),
+                CellText.Amperes(item.Draw),
+                CellText.Percent(item.Duty),
+                CellText.Amperes(item.Mean),
+                CellText.Amperes(item.Peak),
+                From(item),
+            ]))]);
+    }
+
+    private static string Volts(Voltage nominal) => RoundedNumber.Short(nominal.Volts, 1);
+
+    private static ImmutableArray<ReportBlock> Converted(Scenario scenario, LoadAnalysisResult result) => result.Items.All(item => item.AtSystem == 1) ? [] :
+    [
+        new ReportParagraph($"Where buses are added up, a load behind a converter counts with what the converter takes for it at {Volts(scenario.NominalVoltage)} V, losses included."),
+    ];
 
     private static ReportTable Totals(LoadAnalysisResult result) => new(
         "By phase of flight and bus",

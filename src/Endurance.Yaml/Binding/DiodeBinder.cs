@@ -160,7 +160,7 @@ internal static class DiodeBinder
 
     private static ImmutableArray<ForwardPoint>? Points(MappingReader reader)
     {
-        if (TableReader.Rows(reader, "forward", FeedKeys.ForwardCurrent, FeedKeys.ForwardDrop) is not { } rows)
+        if (TableReader.Rows(reader, "forward", FeedKeys.ForwardCurrent, FeedKeys.ForwardDrop, "current") is not { } rows)
             return null;
         if (rows.Length < 2)
         {
@@ -168,16 +168,9 @@ internal static class DiodeBinder
             return null;
         }
 
-        if (!TableReader.Rises(reader, rows, "current"))
+        if (!TableReader.Rises(
+            reader, rows, row => row.Y, (highest, volts) => volts > highest, "the drop of this row is not above those of the rows before", "a drop that rises with the current"))
             return null;
-        for (var i = 1; i < rows.Length; i++)
-        {
-            if (rows[i].Y > rows[i - 1].Y)
-                continue;
-            reader.Reading.Diagnostics.Error("table-not-rising", rows[i].Place, "the drop of this row is not above that of the row before", "a drop that rises with the current");
-            return null;
-        }
-
         return [.. rows.Select(row => new ForwardPoint(Current.FromAmperes(row.X), Voltage.FromVolts(row.Y)))];
     }
 

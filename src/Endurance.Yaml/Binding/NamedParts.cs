@@ -9,7 +9,10 @@ internal static class NamedParts
 {
     private const int LongestName = 60;
 
-    /// <summary>One reader a part, in the order of the file. Parts whose name or shape is wrong are reported and left out.</summary>
+    /// <summary>
+    /// One reader a part, in the order of the file. A part whose shape is wrong is reported and left out; one whose name is wrong is
+    /// reported and read all the same, so that what is in it and what refers to it is judged too.
+    /// </summary>
     /// <param name="top">The scenario's own reader.</param>
     /// <param name="key">Name of the section.</param>
     /// <param name="section">Keys of a part.</param>
@@ -17,7 +20,7 @@ internal static class NamedParts
     {
         foreach (var entry in EntriesOf(top, key))
         {
-            if (!HasGoodName(top.Reading, entry.Key))
+            if (!HasGoodName(top.Reading, entry.Key) && string.IsNullOrWhiteSpace(entry.Key.Value))
                 continue;
             var name = entry.Key.Value;
             var kind = section.Kind[(section.Kind.IndexOf(' ', StringComparison.Ordinal) + 1)..];

@@ -15,7 +15,8 @@ internal static class TableReader
     /// <param name="key">A key whose value is a list of pairs.</param>
     /// <param name="x">Takes the first of each pair.</param>
     /// <param name="y">Takes the second of each pair.</param>
-    public static ImmutableArray<TableRow>? Rows(MappingReader mapping, string key, QuantityRange x, QuantityRange y)
+    /// <param name="rising">What the first of each pair is, where it has to rise from row to row.</param>
+    public static ImmutableArray<TableRow>? Rows(MappingReader mapping, string key, QuantityRange x, QuantityRange y, string? rising = null)
     {
         var form = mapping.Known(key).Form;
         if (mapping.Find(key) is not SequenceNode list)
@@ -34,28 +35,41 @@ internal static class TableReader
                 rows.Add(row);
         }
 
-        return rows.Count == list.Items.Length ? rows.ToImmutable() : null;
+        var areInOrder = rising is null
+            || Rises(mapping, rows, row => row.X, (highest, value) => value > highest, $"the {rising} of this row is not above those of the rows before", $"rows in order of rising {rising}");
+        return areInOrder && rows.Count == list.Items.Length ? rows.ToImmutable() : null;
     }
 
-    /// <summary>Whether the first column rises from row to row; the first fault is reported.</summary>
-    public static bool Rises(MappingReader mapping, ImmutableArray<TableRow> rows, string what)
+    /// <summary>Whether a column goes on from row to row, each against the highest before it; every fault is reported.</summary>
+    /// <param name="mapping">Owner of the table.</param>
+    /// <param name="rows">The table.</param>
+    /// <param name="value">The column.</param>
+    /// <param name="goesOn">Whether the highest so far may be followed by a value.</param>
+    /// <param name="fault">What is wrong with a row that does not go on.</param>
+    /// <param name="expected">What is right.</param>
+    /// <param name="code">Of the diagnostic.</param>
+    public static bool Rises(
+        MappingReader mapping, IEnumerable<TableRow> rows, Func<TableRow, double> value, Func<double, double, bool> goesOn, string fault, string expected, string code = "table-not-rising")
     {
-        for (var i = 1; i < rows.Length; i++)
+        var highest = double.NegativeInfinity;
+        var rises = true;
+        foreach (var row in rows)
         {
-            if (rows[i].X > rows[i - 1].X)
-                continue;
-            mapping.Reading.Diagnostics.Error("table-not-rising", rows[i].Place, $"the {what} of this row is not above that of the row before", $"rows in order of rising {what}");
-            return false;
+            if (!goesOn(highest, value(row)))
+            {
+                mapping.Reading.Diagnostics.Error(code, row.Place, fault, expected);
+                rises = false;
+            }
+
+            highest = Math.Max(highest, value(row));
         }
 
-        return true;
+        return rises;
     }
 
-    /// <summary>Whether a table over charge rises and spans 0 % to 100 %; faults are reported.</summary>
+    /// <summary>Whether a table over charge, which rises, spans 0 % to 100 %; a fault is reported.</summary>
     public static bool SpansCharge(MappingReader mapping, string key, ImmutableArray<TableRow> rows)
     {
-        if (!Rises(mapping, rows, "charge"))
-            return false;
         if (!rows.IsEmpty && rows[0].X == 0 && rows[^1].X == 1)
             return true;
         mapping.Error("table-incomplete", key, $"`{key}` of {mapping.Owner} does not cover the whole charge", "a first row at 0 % and a last row at 100 %");

@@ -16,17 +16,26 @@ internal sealed record ScenarioDocument(SourceText Source, MappingNode Root)
         var rest = path;
         while (rest.Length > 0)
         {
-            var dot = rest.IndexOf('.', StringComparison.Ordinal);
-            var step = dot < 0 ? rest : rest[..dot];
+            var step = FirstStep(node, rest);
+            var isLast = step.Length == rest.Length;
             if (Step(node, step, rest) is not { } found)
                 return place;
-            if (node is MappingNode mapping && dot < 0 && string.Equals(rest, named, StringComparison.Ordinal))
+            if (node is MappingNode mapping && isLast && string.Equals(rest, named, StringComparison.Ordinal))
                 return mapping.Find(step)!.Key.Span;
             (node, place) = found;
-            rest = dot < 0 || node is ScalarNode ? "" : rest[(dot + 1)..];
+            rest = isLast || node is ScalarNode ? "" : rest[(step.Length + 1)..];
         }
 
         return place;
+    }
+
+    /// <summary>Up to the first dot, or the longest key that begins the path: a name that was refused can have dots.</summary>
+    private static string FirstStep(DocumentNode node, string path)
+    {
+        var keys = node is MappingNode mapping ? mapping.Entries.Select(entry => entry.Key.Value) : [];
+        var key = keys.Where(key => key.Length > 0 && (path + ".").StartsWith(key + ".", StringComparison.Ordinal)).MaxBy(key => key.Length);
+        var dot = path.IndexOf('.', StringComparison.Ordinal);
+        return key ?? (dot < 0 ? path : path[..dot]);
     }
 
     private static (DocumentNode Node, SourceSpan Place)? Step(DocumentNode node, string step, string rest)

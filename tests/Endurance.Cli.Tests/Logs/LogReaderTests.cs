@@ -1,5 +1,6 @@
 using System.Globalization;
 using Endurance.Cli.Logs;
+using Endurance.Findings;
 using Endurance.Yaml;
 
 namespace Endurance.Cli.Tests.Logs;
@@ -69,6 +70,29 @@ public sealed class LogReaderTests : IDisposable
         Assert.Equal(20, reading.Samples.Length);
         Assert.Equal(9 + (24 * 3600), reading.Samples[10].Seconds);
         Assert.Equal("The time starts over at line 12: each is taken for another recording.", Assert.Single(reading.Notes).Message);
+    }
+
+    /// <summary>Sorted together, two discharges would be one with the mean of their currents over the longer of their times.</summary>
+    [Fact]
+    public void Time_StartingOverAboveTheFirstTime_IsAnotherRecording()
+    {
+        var second = string.Concat(Enumerable.Range(0, 10).Select(i => FormattableString.Invariant($"{i + 0.5},12.6,2\n")));
+
+        var reading = Read("time_s,volts,amps\n" + Rows("12.5,1") + second);
+
+        Assert.Equal(Enumerable.Repeat(1.0, 10).Concat(Enumerable.Repeat(2.0, 10)), reading.Samples.Select(sample => sample.Amperes!.Value));
+        Assert.Equal("time-starts-over", Assert.Single(reading.Notes).Code);
+    }
+
+    [Fact]
+    public void Time_SetBackInTheMiddle_IsSortedWithACaution()
+    {
+        var reading = Read("time_s,volts,amps\n" + Rows("12.5,1") + "3.5,12.6,2\n10,12.4,1\n");
+
+        Assert.Equal(2.0, reading.Samples[4].Amperes);
+        var note = Assert.Single(reading.Notes);
+        Assert.Equal(("rows-out-of-order", Severity.Caution), (note.Code, note.Severity));
+        Assert.StartsWith("1 row stands before an earlier one", note.Message, StringComparison.Ordinal);
     }
 
     public static TheoryData<string, string> Faults => new()

@@ -125,6 +125,27 @@ public sealed class RungeKuttaTests
         Assert.True(Estimate(1, 1) > 1e-9);
     }
 
+    [Theory]
+    [MemberData(nameof(Orders))]
+    public void ErrorEstimate_KinkInTheStep_IsNoSmallerThanTheErrorOverTheKinkFactor(string pair, int order)
+    {
+        // y' = max(0, t - c) from 0 to 1: the exact end is (1 - c)^2/2. Near two places of c the estimate goes through zero.
+        var factor = (order == 5 ? RungeKuttaPair.DormandPrince : RungeKuttaPair.BogackiShampine).KinkFactor;
+        var hidden = new List<double>();
+        for (var c = 0.0025; c < 1; c += 0.005)
+        {
+            var equation = new Equation((t, _) => Math.Max(0, t - c));
+            var method = Begin(pair, equation, 0, 0);
+            var estimate = method.TryStep(equation, 0, [0], 1, 1);
+            var error = Math.Abs(method.End[0] - ((1 - c) * (1 - c) / 2));
+            if (error > estimate * factor)
+                hidden.Add(c);
+        }
+
+        Assert.All(hidden, c => Assert.True(c is (> 0.41 and < 0.45) or (> 0.82 and < 0.85), $"hidden at {c}"));
+        Assert.Equal(order == 5 ? 9 : 0, hidden.Count);
+    }
+
     private static double ErrorAtEnd(string pair, int steps)
     {
         const double end = 4;

@@ -37,6 +37,7 @@ public sealed class AircraftWireTables
         Assert.Equal(at150, row.RatingInBundle(Insulation.Rated150).Amperes);
         Assert.Equal(at200, row.RatingInBundle(Insulation.Rated200).Amperes);
         Assert.Equal((ohms, circularMils), (row.OhmsPerThousandFeet, row.CircularMils));
+        Assert.Equal(ohms, Run(gauge, 1000, 20).Resistance.Ohms, 1e-9);
         Assert.Contains("table 11-9, page 11-23", row.Source, StringComparison.Ordinal);
     }
 
@@ -81,6 +82,20 @@ public sealed class AircraftWireTables
         Assert.Equal((continuous, intermittent), (row.Continuous.Volts, row.Intermittent.Value.Volts));
         Assert.Equal(Sourced<Voltage>.FromMemory, row.Intermittent.Source);
         Assert.Null(AllowableDrop.At(Voltage.FromVolts(nominal + 1)));
+        Assert.Same(row, AllowableDrop.For(Voltage.FromVolts(nominal)));
+    }
+
+    // Not in the table: in proportion to the row below, or to the lowest.
+    [Theory]
+    [InlineData(5, 0.5 * 5 / 14, 1.0 * 5 / 14)]
+    [InlineData(48, 1.0 * 48 / 28, 2.0 * 48 / 28)]
+    public void AllowableDrop_OfAVoltageBetween_IsInProportion(double nominal, double continuous, double intermittent)
+    {
+        var row = AllowableDrop.For(Voltage.FromVolts(nominal));
+
+        Assert.Equal(nominal, row.Nominal.Volts);
+        Assert.Equal(continuous, row.Continuous.Volts, 1e-12);
+        Assert.Equal(intermittent, row.Intermittent.Value.Volts, 1e-12);
     }
 
     // Page 11-22: L2 = 254.5 L1/(234.5 + T2) for copper; the ratio at 60 degC follows from it.
@@ -98,7 +113,6 @@ public sealed class AircraftWireTables
     {
         var hot = WireRun.ConductorTemperature(Temperature.FromCelsius(50), Temperature.FromCelsius(200), Current.FromAmperes(20), Current.FromAmperes(26));
 
-        Assert.Equal(25.66, 47 * 0.91 * 0.6, 0.005);
         Assert.Equal(181.56, hot.Celsius, 0.005);
         Assert.Equal(9.48, 15.5 / Wire.CopperFactorAt(hot), 0.005);
     }

@@ -99,29 +99,6 @@ public sealed class ClosedFormTimes
     }
 
     [Fact]
-    public void Recharge_AtAConstantCurrent_RefillsByTheLowCurrentLaw()
-    {
-        // dz/dt = (I/C) (I_low/I_ref)^(k-1) efficiency; 10 A alternator limit less a load of 4 A leaves 6 A; H = 1 h so that I_low < I_ref.
-        var battery = Battery("battery", "bus", 20, 1, 1.2, Table((0, 11), (100, 13)), PiecewiseLinear.Constant(5), 0.9) with { InitialCharge = 0.3 };
-        var low = 20 * Math.Pow(1 / 20.0, 1 / 1.2);
-        var perHour = 6 / 20.0 * Math.Pow(low / 20, 0.2) * 0.9;
-        var scenario = Scenario(1) with
-        {
-            Buses = [Bus("bus")],
-            Batteries = [battery],
-            Alternators = [Alternator("alternator", "bus", 14.5, 5, 10)],
-            Loads = [Amperes("load", "bus", 4)],
-        };
-
-        var run = scenario.Run();
-
-        Assert.Equal(-6, run.Battery("battery").StartCurrent.Amperes, 1e-8);
-        Assert.Equal(0.3 + perHour, run.Battery("battery").ChargeEnd, 1e-7);
-        Assert.Equal(6, run.Battery("battery").Received.AmpereHours, 1e-6);
-        Assert.Equal(0, run.Battery("battery").Delivered.AmpereHours);
-    }
-
-    [Fact]
     public void LinearEmf_IntoAResistor_DecaysExponentially()
     {
         // k = 1: dz/dt = -I/C, I = E(z)/(R0 + R), E = E0 + (E1 - E0) z: the voltage falls as exp(-t (E1 - E0)/(C (R0 + R))).
@@ -219,50 +196,6 @@ public sealed class ClosedFormTimes
         Assert.Equal(firstAlone + shared + difference, scenario.Run().Battery("b1").Delivered.AmpereHours, 1e-5);
         Assert.Equal(shared - difference, scenario.Run().Battery("b2").Delivered.AmpereHours, 1e-5);
     }
-
-    [Fact]
-    public void FullBattery_UnderAnAlternator_PassesCurrentButGainsNothing()
-    {
-        var scenario = Charged(acceptance: null, charge: 1);
-
-        var run = scenario.Run();
-
-        Assert.Equal(-(14.2 - 12.8) / 0.03, run.Battery("battery").StartCurrent.Amperes, 1e-6);
-        Assert.Equal(1, run.Battery("battery").ChargeEnd);
-    }
-
-    [Fact]
-    public void ChargeAcceptance_NearlyFullBattery_LimitsTheCurrentAndFillsExponentially()
-    {
-        // i = C (1 - z) per hour, k = 1: 1 - z falls as exp(-t/1 h).
-        var run = Charged(acceptance: 1, charge: 0.9).Run();
-
-        Assert.Equal(-20 * 0.1, run.Battery("battery").StartCurrent.Amperes, 1e-9);
-        Assert.Equal(1 - (0.1 * Math.Exp(-1)), run.Battery("battery").ChargeEnd, 1e-7);
-    }
-
-    [Fact]
-    public void ChargeAcceptance_FullBattery_TakesNothing()
-    {
-        var run = Charged(acceptance: 1, charge: 1).Run();
-
-        Assert.Equal(0, run.Battery("battery").StartCurrent.Amperes, 1e-9);
-        Assert.Equal(0, run.Battery("battery").Received.AmpereHours, 1e-9);
-    }
-
-    private static Scenario Charged(double? acceptance, double charge) => Scenario(1) with
-    {
-        Buses = [Bus("bus")],
-        Batteries =
-        [
-            Battery("battery", "bus", 20, 20, 1, Table((0, 12.8), (100, 12.8)), PiecewiseLinear.Constant(20)) with
-            {
-                InitialCharge = charge,
-                ChargeAcceptancePerHour = acceptance,
-            },
-        ],
-        Alternators = [Alternator("alternator", "bus", 14.2, 10, 60)],
-    };
 
     private static Scenario Flat(double capacity, double k) => Scenario() with
     {

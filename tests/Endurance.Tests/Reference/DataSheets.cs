@@ -55,18 +55,6 @@ public sealed class DataSheets
         Assert.Equal(75, low.Run().Bus("bus").TimeToCutoff.Minutes(), 75 * 0.001);
     }
 
-    [Theory]
-    [InlineData(1.28, 5, 1.1390, 73.1)]
-    [InlineData(4.42, 1, 1.2196, 60)]
-    public void Exponent_FromTheTwentyHourAndAnotherRate_PredictsTheHour(double amperes, double hours, double exponent, double predictedMinutes)
-    {
-        var k = Math.Log(20 / hours) / Math.Log(amperes / 0.379);
-        var battery = Battery("battery", "bus", 7.58, 20, k, Emf, PiecewiseLinear.Constant(20));
-
-        Assert.Equal(exponent, k, 5e-4);
-        Assert.Equal(predictedMinutes, battery.LifetimeAt(Current.FromAmperes(4.42)).Minutes, 0.1);
-    }
-
     private static double MinutesTo(double volts, double amperes, ImmutableArray<DischargePoint> points, double milliohms)
     {
         var scenario = Scenario(horizonHours: 30) with

@@ -55,14 +55,6 @@ public sealed class PractitionerBatteries
         Assert.Equal(minutes, scenario.Run().Load("display").TimePowered.Minutes(), 0.051);
     }
 
-    /// <summary>200 Ah at 20 h, k 1.2: 10 A is the rated current and lasts 20 h; 5 A is below it, 40 h and no bonus; 25 A 6.66 h.</summary>
-    [Theory]
-    [InlineData(10, 20.0)]
-    [InlineData(5, 40.0)]
-    [InlineData(25, 6.66)]
-    public void TwoHundredAmpereHours_AtACurrent_LastAsRated(double amperes, double hours) =>
-        Assert.Equal(hours, Yaml.BatteryText.Battery($"capacity: 200 Ah, rate: 20 h, peukert: 1.2, {Plain}").LifetimeAt(Current.FromAmperes(amperes)).Hours, 0.005);
-
     /// <summary>16 Ah at 20 h with 15.2 at 10 h, or 10.4 at 1 h: k 1.080 promises 37.1 min at 20 A, k 1.168 only 28.0.</summary>
     [Theory]
     [InlineData("[[20 h, 16 Ah], [10 h, 15.2 Ah]]", 1.080, 37.1)]

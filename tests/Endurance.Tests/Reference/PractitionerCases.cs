@@ -34,29 +34,6 @@ public sealed class PractitionerCases
         Assert.Equal(minutes, run.Battery("battery").TimeToExhaustion.Minutes(), 0.05);
     }
 
-    [Theory]
-    [InlineData(0.05, 9.5, 53.6)]
-    [InlineData(0.35, 9.5, 52.4)]
-    [InlineData(0.80, 9.5, 50.6)]
-    [InlineData(0.05, 11.0, 47.6)]
-    [InlineData(0.35, 11.0, 43.5)]
-    [InlineData(0.80, 11.0, 26.2)]
-    public void DiodeDrop_AtTheDisplay_CostsMinutesByItsMinimum(double drop, double minimum, double minutes)
-    {
-        // Measured battery volts on load over minutes (12.4 V at the start assumed), as an EMF that 10 A empties in 55 min; drops assumed.
-        double Percent(double minute) => (55 - minute) / 55 * 100;
-        var emf = Table((0, 9.2), (Percent(47), 11.2), (Percent(40), 11.5), (Percent(35), 11.6), (100, 12.4));
-        var scenario = Scenario(1) with
-        {
-            Buses = [Bus("battery_bus"), Bus("display_bus")],
-            Batteries = [Battery("battery", "battery_bus", 10 * 55 / 60.0, 20, 1, emf, PiecewiseLinear.Constant(1e-3))],
-            Feeds = [Feed("display_feed", "battery_bus", "display_bus", drop / 10 * 1000)],
-            Loads = [Amperes("display", "display_bus", 10, minimum)],
-        };
-
-        Assert.Equal(minutes, scenario.Run().Load("display").TimePowered.Minutes(), 0.06);
-    }
-
     [Fact]
     public void CrankingDrop_AtTheEngineComputer_FollowsTheResistance()
     {
@@ -88,19 +65,6 @@ public sealed class PractitionerCases
         };
 
         Assert.Equal(hours * 60, scenario.Run().Battery("battery").TimeToExhaustion.Minutes(), hours * 60 * 5e-4);
-    }
-
-    [Theory]
-    [InlineData(16, 15.2, 10, 1.080, 37.1)]
-    [InlineData(16, 10.4, 1, 1.168, 28.0)]
-    public void Exponent_FromAPairOfRates_DecidesTheFastDischarge(double at20, double other, double hours, double k, double minutes)
-    {
-        // 16 Ah at 20 h, 15.2 at 10 h, 10.4 at 1 h (assumed); minutes at 20 A.
-        var exponent = Math.Log(20 / hours) / Math.Log(other / hours / (at20 / 20));
-        var battery = Battery("battery", "bus", at20, 20, exponent, Table((0, 12), (100, 12)), PiecewiseLinear.Constant(5));
-
-        Assert.Equal(k, exponent, 6e-4);
-        Assert.Equal(minutes, battery.LifetimeAt(Current.FromAmperes(20)).Minutes, 0.06);
     }
 
     [Fact]
@@ -139,28 +103,6 @@ public sealed class PractitionerCases
         Assert.Equal(amperes, run.Battery("battery").StartCurrent.Amperes, 0.05);
     }
 
-    [Theory]
-    [InlineData(1, 14.51)]
-    [InlineData(0.8, 17.48)]
-    [InlineData(0.64, 21.05)] // 80 % health and a cold factor of 0.80
-    public void Sizing_ThreePhases_EmptiesExactlyTheCapacityComputedByHand(double health, double capacity)
-    {
-        // 5 min at 18 A, 30 at 9 A, 10 at 14 A, 20-hour rating, k 1.2 (assumed): C = (H^(k-1)/h sum t I^k)^(1/k).
-        var battery = Battery("battery", "bus", capacity, 20, 1.2, Table((0, 12), (100, 12)), PiecewiseLinear.Constant(5)) with { Health = health };
-        double Used(double minutes, double amperes) => minutes / battery.LifetimeAt(Current.FromAmperes(amperes)).Minutes;
-        var scenario = Scenario() with
-        {
-            Buses = [Bus("bus")],
-            Batteries = [battery],
-            Loads = [Amperes("base", "bus", 9, 5), Amperes("early", "bus", 9, 5), Amperes("landing", "bus", 5, 5) with { IsOn = false }],
-        };
-
-        var run = scenario.Run(Case(At(5, (ActionVerb.Shed, "early")), At(35, (ActionVerb.Connect, "landing"))));
-
-        Assert.Equal(1, Used(5, 18) + Used(30, 9) + Used(10, 14), 1e-3);
-        Assert.Equal(45, run.Battery("battery").TimeToExhaustion.Minutes(), 0.05);
-    }
-
     [Fact]
     public void RedundantFeeds_ATenthOfAVoltApart_ShareUnequally()
     {
@@ -177,26 +119,5 @@ public sealed class PractitionerCases
 
         Assert.Equal(7.5, run.Feed("path_one").StartCurrent.Amperes, 1e-5);
         Assert.Equal(2.5, run.Feed("path_two").StartCurrent.Amperes, 1e-5);
-    }
-
-    [Theory]
-    [InlineData(1, 39.7)]
-    [InlineData(20, 22.7)]
-    public void AmpMinuteForm_ReadWithPeukert_DependsOnTheRatedHours(double hours, double minutes)
-    {
-        // 30 Ah at 75 %, 38 A for 5 min, 29 A in cruise, 42 A for the last 10 min, k 1.15; total = 5 + cruise + 10.
-        var battery = Battery("battery", "bus", 30, hours, 1.15, Table((0, 12), (100, 12)), PiecewiseLinear.Constant(5)) with { Health = 0.75 };
-        double Life(double amperes) => battery.LifetimeAt(Current.FromAmperes(amperes)).Minutes;
-        var total = 15 + ((1 - (5 / Life(38)) - (10 / Life(42))) * Life(29));
-        var scenario = Scenario() with
-        {
-            Buses = [Bus("bus")],
-            Batteries = [battery],
-            Loads = [Amperes("cruise", "bus", 29, 5), Amperes("early", "bus", 9, 5), Amperes("landing", "bus", 13, 5) with { IsOn = false }],
-        };
-
-        var run = scenario.Run(Case(At(5, (ActionVerb.Shed, "early")), At(total - 10, (ActionVerb.Connect, "landing"))));
-
-        Assert.Equal(minutes, run.Battery("battery").TimeToExhaustion.Minutes(), 0.06);
     }
 }

@@ -52,6 +52,19 @@ public sealed class BatteryFitReportTests
         Assert.Contains("| Peukert's exponent | 1.15", text, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(0.7996, false, "under 80.0")]
+    [InlineData(0.7994, false, "79.9")]
+    [InlineData(0.8, true, "80.0")]
+    public void CapacityTest_JustMissed_DoesNotReadAsMet(double fraction, bool isPassed, string shown)
+    {
+        var test = Fit.Tests[0] with { Fraction = fraction, IsPassed = isPassed };
+
+        var table = BatteryFitReport.Describe("bench.csv", Fit with { Tests = [test] }, 0.8).Blocks.OfType<ReportTable>().Single(block => block.Title.StartsWith("Capacity test", StringComparison.Ordinal));
+
+        Assert.Equal(shown, table.Rows[0][3].Text);
+    }
+
     [Fact]
     public void Plot_EachRun_HasAMeasuredAndAFittedCurve()
     {

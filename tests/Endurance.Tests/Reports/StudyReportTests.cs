@@ -115,14 +115,12 @@ public sealed class StudyReportTests
     [Fact]
     public void FailureStanding_OfPairs_LeavesOutWhatOneFailureAloneDoes()
     {
-        var singles = SingleFailureStudy.Run(TwoBatteries, new SingleFailureOptions());
         var required = TwoBatteries with { Requirements = [new Requirement { Loads = ["display"], Endure = Duration.FromMinutes(60) }] };
         var standing = new FailureStanding(required, SingleFailureStudy.Run(required, new SingleFailureOptions { Pairs = true }), [], SingleFailureStudy.Run(required, new SingleFailureOptions()));
 
         // Either battery alone lasts 100 min at 6 A; without both there is nothing.
         Assert.Contains(standing.Losing, row => row.Part == "main_battery + backup_battery" && row.Mode == "open + open");
         Assert.DoesNotContain(standing.Losing, row => row.Part.Contains("main_bus", StringComparison.Ordinal));
-        Assert.NotEmpty(singles);
     }
 
     [Fact]

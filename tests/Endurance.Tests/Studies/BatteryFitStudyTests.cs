@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Endurance.Findings;
 using Endurance.Quantities;
 using Endurance.Studies.BatteryFit;
 using static Endurance.Tests.Studies.BenchLog;
@@ -101,7 +102,7 @@ public sealed class BatteryFitStudyTests
 
         Assert.False(fit.IsResistanceKnown);
         var finding = Assert.Single(fit.Findings, finding => finding.Code == "resistance-not-measured");
-        Assert.StartsWith("No resistance can be told: at 1 current steps the rows are too far apart.", finding.Message, StringComparison.Ordinal);
+        Assert.StartsWith("No resistance can be told: at 1 current step the rows are too far apart.", finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -127,6 +128,51 @@ public sealed class BatteryFitStudyTests
 
         Assert.Equal([false, true], fit.Runs.Select(run => run.IsFitted));
         Assert.Contains(fit.Findings, finding => finding.Code == "run-incomplete" && finding.Part == "run 1");
+    }
+
+    /// <summary>6 A for an hour, half an hour off, then 6 A to the end: the second part begins 6 Ah short of full, or 3 Ah after a charge of 6 A for that half hour.</summary>
+    [Theory]
+    [InlineData(0, 6, true)]
+    [InlineData(-6, 3, true)]
+    [InlineData(-12, 0, false)]
+    public void Run_ThatDidNotStartFromFull_IsSaidToBeOne(double between, double missing, bool isSaid)
+    {
+        var whole = BenchLog.Of(Bench, hasPulses: false, 6).Where(sample => sample.Seconds >= 600).ToList();
+        ImmutableArray<LogSample> log =
+        [
+            .. whole.Where(sample => sample.Seconds <= 4200),
+            .. Enumerable.Range(1, 179).Select(i => new LogSample(4200 + (10 * i), 12.2 - (0.001 * i), between, null)),
+            .. whole.Where(sample => sample.Seconds > 4200).Select(sample => sample with { Seconds = sample.Seconds + 1790 }),
+        ];
+
+        var fit = Fit(log, new BatteryFitOptions { Runs = [2] });
+
+        Assert.Equal(missing, fit.Runs[1].Run.Missing!.Value.AmpereHours, 0.05);
+        Assert.Equal(isSaid, fit.Findings.Any(finding => finding is { Code: "run-not-from-full", Part: "run 2", Severity: Severity.Warning }));
+    }
+
+    [Theory]
+    [InlineData(18, 20, "for a lower current, takes 1 as well, so health comes out too low. ")]
+    [InlineData(11, 1, "for a higher current, takes 1 as well, so health comes out too high: a capacity test passed so proves nothing. ")]
+    public void Rating_AtAnotherCurrentWithoutAnExponent_IsSaidToMislead(double ampereHours, double hours, string said)
+    {
+        var fit = Fit(BenchLog.Of(Bench, hasPulses: false, 3), new BatteryFitOptions { Rated = new(Charge.FromAmpereHours(ampereHours), Duration.FromHours(hours)) });
+
+        Assert.Contains(said, Assert.Single(fit.Findings, finding => finding.Code == "exponent-not-measured").Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>A warm battery holds more than it will at 25 degC; of several the one farthest from there is named.</summary>
+    [Theory]
+    [InlineData(18, 41, "41.0 degC", "high and the minutes too long.")]
+    [InlineData(31, 4, "4.0 degC", "low, and a chemistry would take the cold off a second time.")]
+    public void Temperature_OffTheRating_IsNamedWithTheWayItMisleads(double first, double second, string value, string said)
+    {
+        ImmutableArray<LogSample> log = [.. BenchLog.Of(Bench, hasPulses: false, 2, 5).Select(sample => sample with { Celsius = sample.Seconds < 30_000 ? first : second })];
+
+        var finding = Assert.Single(Fit(log).Findings, finding => finding.Code == "temperature-off-25");
+
+        Assert.Equal(value, finding.Value);
+        Assert.EndsWith(said, finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,8 +1,11 @@
 using Endurance.Components;
+using Endurance.Numerics;
+using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Studies.GroundTest;
 using Endurance.Tests.Yaml;
 using Endurance.Yaml;
+using static Endurance.Tests.Parts;
 
 namespace Endurance.Tests.Studies;
 
@@ -10,6 +13,43 @@ namespace Endurance.Tests.Studies;
 public sealed class GroundTestStudyTests
 {
     public static TheoryData<string> Files => ShippedScenarioTests.Files;
+
+    /// <summary>A bench supply of 25.2 V on a 14 V bus would burn what is on it.</summary>
+    [Fact]
+    public void Bus_BehindAConverterOfATwentyEightVoltSystem_IsTestedAtItsOwnVolts()
+    {
+        var plan = GroundTestStudy.Plan(Scenarios.Read("""
+            endurance: 1
+            system: 28 V
+            buses: {main: {cutoff: 21 V}, avionics: {cutoff: 10.5 V}, far: {}}
+            batteries:
+              main_battery: {bus: main, chemistry: agm, capacity: 24 Ah, rate: 20 h}
+              backup: {bus: avionics, chemistry: agm, cells: 6, capacity: 7 Ah, rate: 20 h}
+            converters:
+              converter: {from: main, to: avionics, output: 13.8 V, limit: 20 A, efficiency: 85 %}
+            feeds:
+              late: {from: far, to: avionics, diode: schottky_15a}
+            loads:
+              pump: {bus: main, current: 6 A, minimum: 20 V}
+              radio: {bus: avionics, current: 5 A, minimum: 10.5 V, essential: true}
+            low_voltage_warnings:
+              low: {senses: avionics, below: 11.5 V, for: 5 s}
+            failure_cases:
+              discharge: {timeline: []}
+            requirements:
+              - {loads: essential, endure: 100 min}
+            """));
+
+        Assert.Contains(plan.Conditions, sentence => sentence.StartsWith("Volts within 0.4 V", StringComparison.Ordinal));
+        Assert.Contains(plan.Conditions, sentence => sentence.StartsWith("On avionics, far: volts within 0.2 V", StringComparison.Ordinal));
+        Assert.Contains(plan.StopRule, sentence => sentence.Contains("its own end: main_battery 22.0 V, backup 11.0 V", StringComparison.Ordinal));
+        var readings = plan.Points.SelectMany(point => point.Readings).Where(reading => reading.Kind == ReadingKind.BusVolts && reading.Predicted > 1).ToList();
+        Assert.All(readings, reading => Assert.Equal(reading.Part is "main" ? 0.4 : 0.2, reading.Tolerance, 1e-9));
+        var supplied = plan.Points.SelectMany(point => point.Configuration).Where(sentence => sentence.Contains("ench supply", StringComparison.Ordinal)).ToList();
+        Assert.Contains(supplied, sentence => sentence is "Bench supply, 12.6 V, on far.");
+        Assert.Contains(supplied, sentence => sentence.EndsWith("on avionics, lowered slowly from 13.6 V.", StringComparison.Ordinal));
+        Assert.DoesNotContain(supplied, sentence => sentence.Contains("25.2 V", StringComparison.Ordinal) || sentence.Contains("26.2 V", StringComparison.Ordinal));
+    }
 
     [Theory]
     [MemberData(nameof(Files))]
@@ -110,6 +150,44 @@ public sealed class GroundTestStudyTests
         Assert.Equal("Run alternator_failure until 115 min: ship_battery is then predicted to be below 20 % charge.", plan.StopRule[0]);
     }
 
+    /// <summary>The case asks for most, but a cell cannot be shorted to try it.</summary>
+    [Fact]
+    public void TimedRun_OfACaseWithAShortedCell_IsNotAskedFor()
+    {
+        var bench = Bench with
+        {
+            FailureCases = [Case() with { Name = "plain" }, Case(At(0, (ActionVerb.ShortCell, "main"))) with { Name = "cell" }],
+            Requirements = [Endure(30), Endure(60) with { Case = "cell" }],
+        };
+
+        Assert.Equal("Run plain until 30 min: that is what is asked of the case.", GroundTestStudy.Plan(bench).StopRule[0]);
+        Assert.StartsWith("Run engine stopped until 30 min", GroundTestStudy.Plan(bench with { FailureCases = [bench.FailureCases[1]], Requirements = [Endure(30)] }).StopRule[0], StringComparison.Ordinal);
+    }
+
+    /// <summary>Its bus is dead from the start, which ends nothing: the backup is what the run is about.</summary>
+    [Fact]
+    public void TimedRun_WithABatteryTakenOff_GoesOnWithTheOther()
+    {
+        var bench = Bench with { FailureCases = [Case(At(0, (ActionVerb.Fail, "main")))], Requirements = [Endure(30)] };
+
+        var plan = GroundTestStudy.Plan(bench);
+
+        Assert.Equal("Run case until 30 min: that is what is asked of the case.", plan.StopRule[0]);
+        Assert.Equal(7, plan.Points.Count(point => point.Group == TestGroup.EnduranceRun));
+    }
+
+    /// <summary>12 V over six cells, over ten, and over an unknown number.</summary>
+    [Theory]
+    [InlineData(6, "About 2.0 V low: a shorted cell; a little low: ")]
+    [InlineData(10, "About 1.2 V low: a shorted cell; a little low: ")]
+    [InlineData(null, "rest. A little low: ")]
+    public void Rest_OfABattery_SaysWhatAShortedCellTakesAway(int? cells, string said)
+    {
+        var plan = GroundTestStudy.Plan(Bench with { Batteries = [Bench.Batteries[0] with { Cells = cells }] });
+
+        Assert.Contains(said, Single(plan, TestGroup.RestVoltage, "main").Remarks[0], StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Steps_OfAFailureCase_ArePredictedOneAfterTheOther()
     {
@@ -123,9 +201,22 @@ public sealed class GroundTestStudyTests
         Assert.Contains("Then open master.", step.Configuration);
     }
 
+    /// <summary>Two batteries of 12 V on buses of their own; the load hangs on the backup.</summary>
+    private static Scenario Bench => Scenario() with
+    {
+        Buses = [Bus("main_bus"), Bus("backup_bus", 10)],
+        Batteries = [Twelve("main", "main_bus"), Twelve("backup", "backup_bus")],
+        Loads = [Amperes("display", "backup_bus", 2, 9)],
+        FailureCases = [Case()],
+    };
+
+    private static Battery Twelve(string name, string bus) => Battery(name, bus, 20, 20, 1, Table((0, 11), (100, 12)), PiecewiseLinear.Constant(10)) with { Cells = 6 };
+
+    private static Requirement Endure(double minutes) => new() { Loads = ["display"], Endure = Duration.FromMinutes(minutes) };
+
     private static (Scenario Scenario, GroundTestPlan Plan) Read(string file)
     {
-        var scenario = ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, file)).Scenario!;
+        var scenario = ShippedScenarioTests.Read(file);
         return (scenario, GroundTestStudy.Plan(scenario));
     }
 

@@ -82,6 +82,23 @@ public sealed class LayoutComparisonTests
             $"{results[0].FailuresSurvived} of {results[0].FailuresTried}, {results[1].FailuresSurvived} of {results[1].FailuresTried}");
     }
 
+    [Fact]
+    public void Basis_OfAircraftThatAreAskedDifferentThings_TellsInWhich()
+    {
+        var plain = Wired(10);
+        var asked = plain with { Requirements = [new Requirement { Loads = ["load"], Endure = Duration.FromMinutes(30) }] };
+
+        Assert.Equal("", Said(asked, asked with { Feeds = [Feed("tie", "battery", "essential", 500)], Requirements = [asked.Requirements[0] with { Loads = ["load"] }] }));
+        Assert.Equal("other requirements", Said(asked, plain));
+        Assert.Equal("other requirements", Said(asked, asked with { Requirements = [asked.Requirements[0] with { Endure = Duration.FromMinutes(31) }] }));
+        Assert.Equal("other loads", Said(plain, plain with { Loads = [plain.Loads[0] with { Duty = 0.5 }] }));
+        Assert.Equal(
+            "another system voltage, another ambient temperature, another horizon, other failure cases",
+            Said(plain, plain with { System = SystemVoltage.Volts28, Ambient = Temperature.FromCelsius(0), Horizon = Duration.FromHours(1), FailureCases = [] }));
+
+        static string Said(Scenario one, Scenario other) => string.Join(", ", LayoutBasis.Differences(one, other));
+    }
+
     private static Scenario Wired(double milliohms, PiecewiseLinear? emf = null, Diode? diode = null) => Scenario(10) with
     {
         Buses = [Bus("battery"), Bus("essential")],

@@ -116,15 +116,52 @@ public sealed class LoadAnalysisTests
     public void AmpMinutes_WithAnAlternatorLeft_AreNotAsked() =>
         Assert.Empty(LoadAnalysisStudy.Run(Panel() with { FailureCases = [Case()] }).AmpMinutes);
 
-    // After 120 min at 25 A, 50 Ah; at 20 A, k 1.2, 2.61 h; its 20-hour equivalent is 73.4 Ah: computed by Peukert's law.
+    // 5 A and 60 W at 14 V are 9.286 A; behind an efficiency of 85 % they take 9.286 x 14/(28 x 0.85) = 5.462 A at 28 V, beside 6 A of the pump.
     [Fact]
-    public void Reserve_AtAnotherCurrent_FollowsPeukert()
+    public void Loads_BehindAConverter_DrawAtItsVoltageAndCountWithWhatItTakes()
     {
-        var battery = Battery("battery", "bus", 50, 2, 1.2, Table((0, 12), (100, 12)), PiecewiseLinear.Constant(5));
+        var result = LoadAnalysisStudy.Run(Mixed());
 
-        Assert.Equal(2.61, battery.LifetimeAt(Current.FromAmperes(20)).Hours, 0.005);
-        Assert.Equal(73.4, battery.NewCurrentFor(Duration.FromHours(20)).Amperes * 20, 0.05);
+        Assert.Equal([(28, 6), (14, 5), (14, 4.286)], result.Items.Select(item => (item.Nominal.Volts, Math.Round(item.Draw.Amperes, 3))).ToArray());
+        Assert.Equal(
+            [("main", 6), ("avionics", 9.286), (null, 11.462)],
+            result.Totals.Select(total => (total.Bus, Math.Round(total.Mean.Amperes, 3))).ToArray());
+        Assert.Equal(11.462 / 60, Assert.Single(result.Shares).Fraction, 1e-5);
+        var compared = Assert.Single(result.AmpMinutes);
+        Assert.Equal((24, 11.462), (compared.Form.Usable.AmpereHours, Math.Round(compared.Form.Shed.Amperes, 3)));
+        Assert.Contains(compared.Why, sentence => sentence.EndsWith("as the bus before it falls: radio, display.", StringComparison.Ordinal));
+        Assert.DoesNotContain(compared.Why, sentence => sentence.Contains("constant power draws more", StringComparison.Ordinal));
     }
+
+    // The 7 Ah at 14 V are 3.5 Ah at 28 V, and 9.286 A at 14 V are 4.643 A: no converter lies between.
+    [Fact]
+    public void AmpMinutes_WithABatteryBehindTheConverter_TakeItWithoutTheLosses()
+    {
+        var scenario = Mixed();
+        scenario = scenario with { Batteries = [.. scenario.Batteries, Battery("backup", "avionics", 7, 20, 1, Table((0, 12), (100, 12.8)), PiecewiseLinear.Constant(20))] };
+
+        var form = Assert.Single(LoadAnalysisStudy.Run(scenario).AmpMinutes).Form;
+
+        Assert.Equal((27.5, 10.643), (form.Usable.AmpereHours, Math.Round(form.Shed.Amperes, 3)));
+    }
+
+    private static Scenario Mixed() => Scenario() with
+    {
+        System = SystemVoltage.Volts28,
+        Buses = [Bus("main"), Bus("avionics")],
+        Batteries = [Battery("battery", "main", 24, 20, 1, Table((0, 24), (100, 25.6)), PiecewiseLinear.Constant(20))],
+        Alternators = [Alternator("alternator", "main", 28.4, 10, 60)],
+        Chargers =
+        [
+            new Charger
+            {
+                Name = "converter", From = "main", To = "avionics", Output = Voltage.FromVolts(13.8), Limit = Current.FromAmperes(20),
+                Efficiency = 0.85, Droop = Resistance.FromMilliohms(5),
+            },
+        ],
+        Loads = [Amperes("pump", "main", 6), Amperes("radio", "avionics", 5), Watts("display", "avionics", 60)],
+        FailureCases = [Case(At(0, (ActionVerb.Fail, "alternator")))],
+    };
 
     private static Scenario Panel(params ImmutableArray<Load> more) => Scenario(0.1) with
     {

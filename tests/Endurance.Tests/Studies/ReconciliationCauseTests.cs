@@ -53,7 +53,7 @@ public sealed class ReconciliationCauseTests
     [MemberData(nameof(Feeds))]
     public void Feed_WithABadJoint_IsNamed(string file, string feed)
     {
-        var card = new MeasuredCard(Read(file));
+        var card = new MeasuredCard(ShippedScenarioTests.Read(file));
         var carried = card.Plan.Points.Single(point => point.Group == TestGroup.Conducts && point.Parts[0] == feed).Readings.Single(reading => reading.Kind == ReadingKind.FeedAmperes);
         var ohms = (card.Scenario.System == SystemVoltage.Volts28 ? 1.6 : 0.8) / carried.Predicted;
 
@@ -78,9 +78,23 @@ public sealed class ReconciliationCauseTests
     [MemberData(nameof(Loads))]
     public void Load_DrawingMore_IsNamed(string file, string load)
     {
-        var finding = AssertNamed("load-draws-otherwise", load, file, Aircraft(aircraft => WithLoad(aircraft, load, fitted => fitted with { Demand = Times(fitted.Demand, 1.6) })));
+        var finding = AssertNamed("load-draws-otherwise", load, file, Drawing(load, 1.6));
 
         Assert.StartsWith("+", finding.Value, StringComparison.Ordinal);
+    }
+
+    /// <summary>The rest of the card has them draw less as well, so they are taken over, whatever else is out of tolerance with two of them.</summary>
+    [Theory]
+    [MemberData(nameof(Loads))]
+    public void Loads_DrawingLess_AreTakenOver(string file, string load)
+    {
+        var card = new MeasuredCard(ShippedScenarioTests.Read(file));
+        var other = card.Scenario.Loads.First(candidate => candidate.Name != load).Name;
+
+        var result = card.Reconciled(card.Of(setup => Drawing(load, 0.6)(Drawing(other, 0.6)(setup))));
+
+        Assert.DoesNotContain(result.Findings, finding => finding.Code == "load-not-taken-over");
+        Assert.Contains(result.Loads, measured => measured.Drawn.Name == load && measured.Amperes < 0.9 * measured.Predicted);
     }
 
     [Theory]
@@ -105,7 +119,7 @@ public sealed class ReconciliationCauseTests
     [Fact]
     public void Loads_ThatDrawAlike_AreBothNamed()
     {
-        var card = new MeasuredCard(Read("floatplane.yaml"));
+        var card = new MeasuredCard(ShippedScenarioTests.Read("floatplane.yaml"));
 
         var result = card.Reconciled(card.Of(Aircraft(aircraft => WithLoad(aircraft, "com_receive", fitted => fitted with { Bus = "main_bus" }))));
 
@@ -124,10 +138,21 @@ public sealed class ReconciliationCauseTests
         Assert.Equal(factor > 1 ? "+20 %" : "-20 %", finding.Value);
     }
 
+    /// <summary>Draws that it shows too low would make the minutes too long.</summary>
+    [Fact]
+    public void Meter_ThatShowsTooLittle_LowersNoDraw()
+    {
+        var card = new MeasuredCard(ShippedScenarioTests.Read("floatplane.yaml"));
+
+        var loads = card.Reconciled(card.Of(setup => setup, (reading, value) => reading.Kind == ReadingKind.BusVolts ? value : value * 0.8)).Loads;
+
+        Assert.DoesNotContain(loads, load => load.Amperes < load.Predicted * (1 - Tolerances.CurrentFraction));
+    }
+
     /// <summary>Only that finding, and no other cause that fits the same readings.</summary>
     private static Finding AssertNamed(string code, string part, string file, Func<TestSetup, TestSetup> change, Func<ExpectedReading, double, double>? shown = null)
     {
-        var card = new MeasuredCard(Read(file));
+        var card = new MeasuredCard(ShippedScenarioTests.Read(file));
 
         var result = card.Reconciled(card.Of(change, shown));
 
@@ -147,6 +172,9 @@ public sealed class ReconciliationCauseTests
     private static Scenario WithLoad(Scenario scenario, string name, Func<Load, Load> change) =>
         scenario with { Loads = [.. scenario.Loads.Select(load => load.Name == name ? change(load) : load)] };
 
+    private static Func<TestSetup, TestSetup> Drawing(string load, double factor) =>
+        Aircraft(aircraft => WithLoad(aircraft, load, fitted => fitted with { Demand = Times(fitted.Demand, factor) }));
+
     private static Demand Times(Demand demand, double factor) => demand switch
     {
         ConstantCurrent current => new ConstantCurrent(current.Current * factor),
@@ -160,12 +188,10 @@ public sealed class ReconciliationCauseTests
         var data = new TheoryData<string, string>();
         foreach (var file in Files)
         {
-            foreach (var name in names(Read(file)))
+            foreach (var name in names(ShippedScenarioTests.Read(file)))
                 data.Add(file, name);
         }
 
         return data;
     }
-
-    private static Scenario Read(string file) => ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, file)).Scenario!;
 }

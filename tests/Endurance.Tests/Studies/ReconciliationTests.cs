@@ -34,7 +34,7 @@ public sealed class ReconciliationTests
     [MemberData(nameof(Files))]
     public void Card_FilledInAsPredicted_ChangesNothingAndClaimsNothing(string file)
     {
-        var card = new MeasuredCard(ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, file)).Scenario!);
+        var card = new MeasuredCard(ShippedScenarioTests.Read(file));
 
         var result = ReconciliationStudy.Run(card.Scenario, card.Plan, card.AsPredicted);
 
@@ -104,6 +104,68 @@ public sealed class ReconciliationTests
 
         Assert.Equal(1, result.Count(ReadingVerdict.OutOfTolerance));
         Assert.Empty(result.Findings);
+    }
+
+    /// <summary>The display draws its 24 W everywhere else on the card; a slip in amperes or in volts would have it run on a tenth or on four fifths of its watts.</summary>
+    [Theory]
+    [InlineData(ReadingKind.LoadAmperes, "display", 0.21, "0.21 A")]
+    [InlineData(ReadingKind.BusVolts, "bus", 9.8, "2.03 A")]
+    public void Load_LowerAloneThanOnTheRestOfTheCard_IsNotTakenOver(ReadingKind kind, string part, double slip, string value)
+    {
+        var card = new MeasuredCard(Bench);
+        var alone = card.Plan.Points.Single(point => point.Group == TestGroup.LoadAlone && point.Parts[0] == "display").Number;
+
+        var result = card.Reconciled([.. card.AsPredicted.Select(reading => reading.Point == alone && reading.Kind == kind && reading.Part == part ? reading with { Value = slip } : reading)]);
+
+        Assert.Equal(["radio", "heater"], result.Loads.Select(load => load.Drawn.Name));
+        Assert.Equal(
+            new Finding("load-not-taken-over", Severity.Warning, "display", value, $"T{alone} has it draw less than the scenario says, and the other points of the card do not: its draw stays as the scenario has it. Measure it again, volts and amperes, with one wire of its supply in the clamp, and look at the decimal points."),
+            Assert.Single(result.Findings));
+    }
+
+    [Fact]
+    public void Load_LowerWhereNothingElseWasMeasured_IsTakenOver() =>
+        Assert.Equal(1.2, Assert.Single(Reconciled(("display", 1.2, 11.9)).Loads).Amperes);
+
+    [Fact]
+    public void Warning_ThatComesOnLower_IsSaidToBeRecognisedLater()
+    {
+        var card = new MeasuredCard(Bench with { Warnings = [new LowVoltageWarning { Name = "lamp", Senses = "bus", Below = Voltage.FromVolts(11.5), For = Duration.Zero }] });
+        var point = card.Plan.Points.Single(point => point.Group == TestGroup.Warning).Number;
+
+        var result = card.Reconciled([.. card.AsPredicted.Where(reading => reading.Point != point), new MeasuredReading(point, ReadingKind.BusVolts, "bus", 10.9)]);
+
+        Assert.Equal(
+            new Finding("warning-level-off", Severity.Warning, "lamp", "-0.60 V", $"At T{point} it came on at 10.90 V and not at 11.50 V, so it is recognised later than the minutes here have it. Set its level, or type 10.9 V as its `below`, and run the cases again."),
+            Assert.Single(result.Findings));
+    }
+
+    /// <summary>14.2 V behind 10 mohm and 4.6 A.</summary>
+    [Fact]
+    public void Alternator_ThatHoldsOtherVolts_IsNamed()
+    {
+        var card = new MeasuredCard(Bench with { Alternators = [Alternator("alternator", "bus", 14.2, 10, 40)] });
+        var point = card.Plan.Points.Single(point => point.Group == TestGroup.EngineRunning);
+
+        var result = card.Reconciled([.. card.AsPredicted.Where(reading => reading.Point != point.Number), new MeasuredReading(point.Number, ReadingKind.BusVolts, "bus", 13.5)]);
+
+        var finding = Assert.Single(result.Findings);
+        Assert.Equal(("source-volts-off", Severity.Warning, "alternator"), (finding.Code, finding.Severity, finding.Part));
+        Assert.StartsWith(FormattableString.Invariant($"At T{point.Number} bus had 13.50 V and not {point.Readings[0].Predicted:0.00} V."), finding.Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>Not to its end, so no battery is blamed; nor is it passed over.</summary>
+    [Fact]
+    public void TimedRun_WithASampleThatIsOff_IsNotPassedOver()
+    {
+        var card = new MeasuredCard(Bench);
+        var run = card.Plan.Points.Where(point => point.Group == TestGroup.EnduranceRun).ToList();
+
+        var result = card.Reconciled([.. run.Select((point, i) => new MeasuredReading(point.Number, ReadingKind.BusVolts, "bus", point.Readings[0].Predicted - (i == 1 ? 0.5 : 0)))]);
+
+        var finding = Assert.Single(result.Findings);
+        Assert.Equal(("readings-unexplained", "bus"), (finding.Code, finding.Part));
+        Assert.StartsWith($"T{run[1].Number} reads out of tolerance", finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]

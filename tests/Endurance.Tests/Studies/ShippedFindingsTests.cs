@@ -16,7 +16,7 @@ public sealed class ShippedFindingsTests
         // Its batteries stand in parallel, and its pylon motor outruns the discharge table, to show what the report says of that.
         string[] deliberate = file is "datasheet.yaml" ? ["batteries-joined", "beyond-discharge-points"] : [];
 
-        MakesNone(ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, file)).Scenario!, deliberate);
+        MakesNone(ShippedScenarioTests.Read(file), deliberate);
     }
 
     [Fact]

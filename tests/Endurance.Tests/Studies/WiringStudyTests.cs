@@ -90,6 +90,34 @@ public sealed class WiringStudyTests
         Assert.Equal(WiringVerdict.Check, row.Verdict);
     }
 
+    // Table 11-6: 0.5 V at 14 V where a 28 V system allows 1 V. 2.02 mohm a foot, 5 A, 60 ft: 0.606 V; five times the current of a lamp at 12 V.
+    [Fact]
+    public void Load_BehindAConverterOfATwentyEightVoltSystem_IsJudgedAtItsOwnVoltage()
+    {
+        var light = Amperes("reading_light", "low", 5) with { Wire = Wire(12, 60, 20), Switch = new Switch { IsClosed = true } };
+        var scenario = Bench(SystemVoltage.Volts28, light);
+        scenario = scenario with
+        {
+            Buses = [.. scenario.Buses, Bus("low")],
+            Chargers =
+            [
+                new Charger
+                {
+                    Name = "converter", From = "bus", To = "low", Output = Voltage.FromVolts(13.8), Limit = Current.FromAmperes(20),
+                    Efficiency = 0.85, Droop = Resistance.FromMilliohms(5),
+                },
+            ],
+        };
+
+        var result = WiringStudy.Run(scenario, new WiringOptions());
+        var row = result.Rows.Single();
+
+        Assert.Equal((0.5, 0.606), (row.Limit.Volts, Math.Round(row.Drop.Volts, 3)));
+        Assert.Equal(WiringVerdict.Fail, row.Verdict);
+        Assert.Equal(25, row.Switch!.Rating.Amperes, 1e-6);
+        Assert.Equal(2, result.Assumptions.Count(assumption => assumption.Text.Contains("allowed continuously", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void Load_NeverConnected_IsTakenAtItsOwnFigure()
     {

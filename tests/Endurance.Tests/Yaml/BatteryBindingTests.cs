@@ -37,6 +37,22 @@ public sealed class BatteryBindingTests
         Assert.Equal(0.001, battery.Resistance.At(0.5), 12);
     }
 
+    [Theory]
+    [InlineData("28 V", "cells: 6, ", 1)]
+    [InlineData("28 V", "", 2)]
+    [InlineData("28 V", "cells: 12, ", 2)]
+    [InlineData("14 V", "cells: 12, ", 2)]
+    public void Cells_OfAChemistry_SetVoltsAndOhms(string system, string cells, double twelves)
+    {
+        var twelve = Battery("chemistry: agm, capacity: 18 Ah, rate: 20 h");
+
+        var battery = Battery($"chemistry: agm, {cells}capacity: 18 Ah, rate: 20 h", system);
+
+        Assert.Equal(twelve.Emf.Y.Select(volts => Math.Round(volts * twelves, 9)), battery.Emf.Y.Select(volts => Math.Round(volts, 9)));
+        Assert.Equal(twelve.Resistance.At(0.5) * twelves, battery.Resistance.At(0.5), 12);
+        Assert.Equal(6 * (int)twelves, battery.Cells);
+    }
+
     [Fact]
     public void WithoutChemistry_NoTemperatureEffectAndNoChargeLimit()
     {

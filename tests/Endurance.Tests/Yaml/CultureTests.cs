@@ -47,7 +47,7 @@ public class CultureTests
 
         string[] Told()
         {
-            var scenario = ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, file)).Scenario!;
+            var scenario = ShippedScenarioTests.Read(file);
             var cases = FailureCaseStudy.Run(scenario, scenario.FailureCases, new SimulationOptions(), CancellationToken.None);
             return
             [

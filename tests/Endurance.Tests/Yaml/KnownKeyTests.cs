@@ -1,19 +1,21 @@
+using System.Reflection;
 using Endurance.Yaml.Keys;
-using Xunit;
 
 namespace Endurance.Tests.Yaml;
 
 public class KnownKeyTests
 {
-    private static readonly Section[] Sections =
+    /// <summary>Every section that the reader knows, found where they are declared, so that none can be forgotten here.</summary>
+    internal static IReadOnlyList<Section> Sections { get; } =
     [
-        ScenarioKeys.Scenario, ScenarioKeys.FailureCase, ScenarioKeys.Step, ScenarioKeys.When, ScenarioKeys.Requirement,
-        BatteryKeys.Battery, BatteryKeys.DischargePoint, BatteryKeys.Kinetic, BatteryKeys.Polarisation, BatteryKeys.Protection, 
-        PartKeys.Alternator, PartKeys.Bus, PartKeys.Field, LoadKeys.Load, LoadKeys.Breaker, LoadKeys.Input, LoadKeys.Inrush,
-        SupplyKeys.Charger, SupplyKeys.Converter, SupplyKeys.Ground, SupplyKeys.Selector, SupplyKeys.Warning, SupplyKeys.Landing,
-        FeedKeys.Diode, FeedKeys.Feed, FeedKeys.Wire, FeedKeys.Contactor, FeedKeys.Switch, FeedKeys.Breaker, FeedKeys.Fuse, FeedKeys.FusibleLink, FeedKeys.Resistor, FeedKeys.Return,
-        StudyKeys.Tolerance, StudyKeys.Offer,
+        .. typeof(Section).Assembly.GetTypes()
+            .SelectMany(type => type.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic))
+            .Where(field => field.FieldType == typeof(Section))
+            .Select(field => (Section)field.GetValue(null)!),
     ];
+
+    [Fact]
+    public void Sections_OfTheReader_AreFound() => Assert.True(Sections.Count >= 34);
 
     [Fact]
     public void Example_OfEveryQuantity_IsInItsRange() =>

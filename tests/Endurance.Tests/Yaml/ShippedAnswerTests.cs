@@ -18,9 +18,9 @@ public class ShippedAnswerTests
         get
         {
             var cases = new TheoryData<string, string>();
-            foreach (var file in Directory.GetFiles(Folders.Scenarios, "*.yaml").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal))
+            foreach (var file in ShippedScenarioTests.Names)
             {
-                foreach (var failureCase in Read(file).FailureCases)
+                foreach (var failureCase in ShippedScenarioTests.Read(file).FailureCases)
                     cases.Add(file, failureCase.Name);
             }
 
@@ -45,11 +45,9 @@ public class ShippedAnswerTests
             Assert.Equal(b.Minutes, a.Minutes, Minutes);
     }
 
-    private static Scenario Read(string file) => ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, file)).Scenario!;
-
     private static SimulationResult Run(string file, string failureCase, double finer)
     {
-        var scenario = Read(file);
+        var scenario = ShippedScenarioTests.Read(file);
         var options = new SimulationOptions();
         return new Simulator(scenario).Run(
             scenario.FailureCases.Single(candidate => candidate.Name == failureCase), options with { Tolerance = options.Tolerance * finer });

@@ -1,3 +1,4 @@
+using Endurance.Scenarios;
 using Endurance.Yaml;
 using Xunit;
 
@@ -5,7 +6,12 @@ namespace Endurance.Tests.Yaml;
 
 public class ShippedScenarioTests
 {
-    public static TheoryData<string> Files => [.. Directory.GetFiles(Folders.Scenarios, "*.yaml").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
+    public static TheoryData<string> Files => [.. Names];
+
+    internal static IEnumerable<string> Names => Directory.GetFiles(Folders.Scenarios, "*.yaml").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal);
+
+    /// <summary>One of the files.</summary>
+    internal static Scenario Read(string file) => ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, file)).Scenario!;
 
     [Theory]
     [MemberData(nameof(Files))]
@@ -21,7 +27,7 @@ public class ShippedScenarioTests
     }
 
     [Fact]
-    public void Folder_AsShipped_HoldsEightScenarios() => Assert.Equal(8, Directory.GetFiles(Folders.Scenarios, "*.yaml").Length);
+    public void Folder_AsShipped_HoldsEightScenarios() => Assert.Equal(8, Names.Count());
 
     [Fact]
     public void Starter_ReadsWithoutDiagnostics()

@@ -12,7 +12,7 @@ namespace Endurance.Tests.Yaml;
 /// <summary>The shipped twin_feeds.yaml and changes of the starter scenario, key by key.</summary>
 public class SupplyBindingTests
 {
-    private static readonly Scenario Twin = ScenarioReader.ReadFile(Path.Combine(Folders.Scenarios, "twin_feeds.yaml")).Scenario!;
+    private static readonly Scenario Twin = ShippedScenarioTests.Read("twin_feeds.yaml");
 
     [Fact]
     public void Alternator_OfTheTwinFeeds_HoldsWhatWasTyped()

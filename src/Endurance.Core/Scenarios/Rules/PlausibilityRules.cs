@@ -22,20 +22,24 @@ internal static class PlausibilityRules
     /// <summary>The same, ohm Ah, above which the unit is probably wrong: over thirty times the most that is usual, so that a worn battery may be typed.</summary>
     private const double HighestUsualOhmAmpereHours = 10;
 
-    public static IEnumerable<RuleFinding> Check(Scenario scenario) =>
-    [
-        .. scenario.Batteries.SelectMany(battery => BatteryFindings(scenario, battery)),
-        .. scenario.Alternators.Where(alternator => !Fits(scenario, alternator.Setpoint, 12.5, 16))
-            .Select(alternator => Mismatch(scenario, $"alternators.{alternator.Name}.setpoint", alternator.Setpoint, "the set-point of", alternator.Name, 12.5, 16)),
-        .. scenario.Buses.Where(bus => bus.Cutoff is { } cutoff && IsOutOfReach(scenario, cutoff))
-            .Select(bus => OutOfReach(scenario, $"buses.{bus.Name}.cutoff", bus.Cutoff!.Value, "the cutoff of", bus.Name)),
-        .. scenario.Loads.SelectMany(load => LoadFindings(scenario, load)),
-        .. scenario.FailureCases.IsEmpty
-            ? [RuleFinding.Warning("no-failure-cases", "failure_cases", "", "the scenario has no failure case, so there is nothing to answer", "a case, such as `discharge: {timeline: []}`")]
-            : ImmutableArray<RuleFinding>.Empty,
-    ];
+    public static IEnumerable<RuleFinding> Check(Scenario scenario)
+    {
+        var voltages = new BusVoltages(scenario);
+        return
+        [
+            .. scenario.Batteries.SelectMany(battery => BatteryFindings(voltages, battery)),
+            .. scenario.Alternators.Where(alternator => !Fits(voltages, alternator.Bus, alternator.Setpoint, 12.5, 16))
+                .Select(alternator => Mismatch(voltages, alternator.Bus, $"alternators.{alternator.Name}.setpoint", alternator.Setpoint, "the set-point of", alternator.Name, 12.5, 16)),
+            .. scenario.Buses.Where(bus => bus.Cutoff is { } cutoff && IsOutOfReach(voltages, bus.Name, cutoff))
+                .Select(bus => OutOfReach(voltages, bus.Name, $"buses.{bus.Name}.cutoff", bus.Cutoff!.Value, "the cutoff of", bus.Name)),
+            .. scenario.Loads.SelectMany(load => LoadFindings(voltages, load)),
+            .. scenario.FailureCases.IsEmpty
+                ? [RuleFinding.Warning("no-failure-cases", "failure_cases", "", "the scenario has no failure case, so there is nothing to answer", "a case, such as `discharge: {timeline: []}`")]
+                : ImmutableArray<RuleFinding>.Empty,
+        ];
+    }
 
-    private static IEnumerable<RuleFinding> BatteryFindings(Scenario scenario, Battery battery)
+    private static IEnumerable<RuleFinding> BatteryFindings(BusVoltages voltages, Battery battery)
     {
         if (battery.PeukertExponent > HighestUsualExponent)
         {
@@ -54,13 +58,17 @@ internal static class PlausibilityRules
         }
 
         var full = Voltage.FromVolts(battery.Emf.Y[^1]);
-        if (!Fits(scenario, full, 10, 16))
-            yield return Mismatch(scenario, $"batteries.{battery.Name}.emf", full, "the EMF when full of", battery.Name, 10, 16);
-        if (ResistanceFinding(battery, scenario.BatteriesInSeries) is { } finding)
-            yield return finding;
+        if (!Fits(voltages, battery.Bus, full, 10, 16))
+        {
+            var finding = Mismatch(voltages, battery.Bus, $"batteries.{battery.Name}.emf", full, "the EMF when full of", battery.Name, 10, 16);
+            yield return battery.Chemistry is null ? finding : finding with { Expected = finding.Expected + "; the chemistry's values go by the number of `cells`" };
+        }
+
+        if (ResistanceFinding(battery, voltages.Fourteens(battery.Bus)) is { } unusual)
+            yield return unusual;
     }
 
-    private static RuleFinding? ResistanceFinding(Battery battery, int batteriesInSeries)
+    private static RuleFinding? ResistanceFinding(Battery battery, double batteriesInSeries)
     {
         var lowest = battery.Resistance.Y.Min();
         var capacity = battery.RatedCapacity.AmpereHours;
@@ -79,7 +87,7 @@ internal static class PlausibilityRules
         };
     }
 
-    private static IEnumerable<RuleFinding> LoadFindings(Scenario scenario, Load load)
+    private static IEnumerable<RuleFinding> LoadFindings(BusVoltages voltages, Load load)
     {
         if (load.Minimum is { } minimum && load.Restart is { } restart && restart < minimum)
         {
@@ -96,22 +104,26 @@ internal static class PlausibilityRules
                 $"`{load.Name}` has a restart but no minimum: it never stops, so the restart is not used", "a `minimum` below the restart");
         }
 
-        if (load.Minimum is { } high && IsOutOfReach(scenario, high))
-            yield return OutOfReach(scenario, $"loads.{load.Name}.minimum", high, "the minimum of", load.Name);
+        if (load.Minimum is { } high && IsOutOfReach(voltages, load.Bus, high))
+            yield return OutOfReach(voltages, load.Bus, $"loads.{load.Name}.minimum", high, "the minimum of", load.Name);
     }
 
-    private static bool Fits(Scenario scenario, Voltage value, double least, double most) =>
-        value.Volts >= least * scenario.BatteriesInSeries && value.Volts <= most * scenario.BatteriesInSeries;
+    private static bool Fits(BusVoltages voltages, string bus, Voltage value, double least, double most) =>
+        value.Volts >= least * voltages.Fourteens(bus) && value.Volts <= most * voltages.Fourteens(bus);
 
-    private static bool IsOutOfReach(Scenario scenario, Voltage value) => value.Volts > 15 * scenario.BatteriesInSeries;
+    private static bool IsOutOfReach(BusVoltages voltages, string bus, Voltage value) => value.Volts > 15 * voltages.Fourteens(bus);
 
-    private static RuleFinding Mismatch(Scenario scenario, string path, Voltage value, string what, string name, double least, double most) => RuleFinding.Warning(
+    private static RuleFinding Mismatch(
+        BusVoltages voltages, string bus, string path, Voltage value, string what, string name, double least, double most) => RuleFinding.Warning(
         "voltage-mismatch", path, Invariant($"{value.Volts:0.###} V"),
-        Invariant($"{what} `{name}`, {value.Volts:0.###} V, does not fit a {scenario.NominalVoltage} system"),
-        Invariant($"{least * scenario.BatteriesInSeries:0.#} V to {most * scenario.BatteriesInSeries:0.#} V"));
+        Invariant($"{what} `{name}`, {value.Volts:0.###} V, does not fit {Level(voltages, bus)}"),
+        Invariant($"{least * voltages.Fourteens(bus):0.#} V to {most * voltages.Fourteens(bus):0.#} V"));
 
-    private static RuleFinding OutOfReach(Scenario scenario, string path, Voltage value, string what, string name) => RuleFinding.Warning(
+    private static RuleFinding OutOfReach(BusVoltages voltages, string bus, string path, Voltage value, string what, string name) => RuleFinding.Warning(
         "voltage-mismatch", path, Invariant($"{value.Volts:0.###} V"),
-        Invariant($"{what} `{name}`, {value.Volts:0.###} V, is hardly ever reached in a {scenario.NominalVoltage} system"),
-        Invariant($"at most {15 * scenario.BatteriesInSeries:0} V"));
+        Invariant($"{what} `{name}`, {value.Volts:0.###} V, is hardly ever reached in {Level(voltages, bus)}"),
+        Invariant($"at most {15 * voltages.Fourteens(bus):0.#} V"));
+
+    private static string Level(BusVoltages voltages, string bus) =>
+        voltages.IsBehindConverter(bus) ? $"the {voltages.Of(bus)} behind the converter of `{bus}`" : $"a {voltages.Of(bus)} system";
 }

@@ -113,7 +113,7 @@ public static class BatteryCurveStudy
         if (battery.Lifetimes is not null)
             return [];
         var values = ChemistryTable.For(battery.Chemistry ?? Chemistry.Flooded);
-        var usual = Voltage.FromVolts(values.EndVoltsPerCell.Value * ChemistryDefaults.Cells(values, scenario.BatteriesInSeries));
+        var usual = Voltage.FromVolts(values.EndVoltsPerCell.Value * (OfChemistry(battery) ?? (values.Cells.Value * scenario.BatteriesInSeries)));
         var fresh = battery.NewAndWarm;
         var ohms = fresh.Resistance.Raised(battery.Polarisation.Sum(pair => pair.Resistance.Ohms));
         return
@@ -123,6 +123,8 @@ public static class BatteryCurveStudy
                select new RatingCheck(rating, end, rating.EndVoltage is not null, LifetimeCurve.ChargeAtEnd(rating.Current, end, fresh.Emf, ohms)),
         ];
     }
+
+    private static int? OfChemistry(Battery battery) => battery.Chemistry is null ? null : battery.Cells;
 
     private static bool AreSame(Current a, Current b) => a / b is < Same and > 1 / Same;
 }

@@ -18,6 +18,9 @@ public sealed record DischargeRun
     /// <summary>Before the load came on; <see langword="null"/>: the log does not show it.</summary>
     public Voltage? RestVoltage { get; init; }
 
+    /// <summary>Taken out by the run before this one and not put back in between, by a log that shows the whole time between; <see langword="null"/>: it does not, or there is none.</summary>
+    public Charge? Missing { get; init; }
+
     /// <summary>Mean over the discharge; <see langword="null"/>: not logged.</summary>
     public Temperature? Temperature { get; init; }
 

@@ -36,7 +36,7 @@ public static class DischargeSearch
         var runs = falling.Where(span => points[span.Last].Seconds - points[span.First].Seconds >= Shortest.Seconds).ToList();
         return new FoundDischarges
         {
-            Runs = [.. runs.Select((span, i) => Run(i + 1, points, span, sign, threshold, samples))],
+            Runs = WithMissing([.. runs.Select((span, i) => Run(i + 1, points, span, sign, threshold, samples))], runs, points, sign),
             IsDischargePositive = isDischargePositive,
             Threshold = Current.FromAmperes(threshold),
             Findings = ShortOnes(falling.Count - runs.Count),
@@ -121,6 +121,28 @@ public static class DischargeSearch
             RestVoltage = Rest(points, span.First, threshold) is { } volts ? Voltage.FromVolts(volts) : null,
             Temperature = warm.Count > 0 ? Temperature.FromCelsius(warm.Average(sample => sample.Celsius!.Value)) : null,
         };
+    }
+
+    private static ImmutableArray<DischargeRun> WithMissing(ImmutableArray<DischargeRun> runs, List<(int First, int Last)> spans, List<RunPoint> points, int sign) =>
+    [
+        .. runs.Select((run, i) => i > 0 && PutBack(points[spans[i - 1].Last..(spans[i].First + 1)], sign) is { } back && back < runs[i - 1].Delivered
+            ? run with { Missing = runs[i - 1].Delivered - back }
+            : run),
+    ];
+
+    /// <summary>Charge into the battery over some rows; <see langword="null"/> where a silence among them is too long to know.</summary>
+    private static Charge? PutBack(List<RunPoint> rows, int sign)
+    {
+        double coulombs = 0;
+        for (var i = 1; i < rows.Count; i++)
+        {
+            var seconds = rows[i].Seconds - rows[i - 1].Seconds;
+            if (seconds > LongestGap.Seconds)
+                return null;
+            coulombs += seconds * (Math.Max(0, -rows[i - 1].Amperes * sign) + Math.Max(0, -rows[i].Amperes * sign)) / 2;
+        }
+
+        return Charge.FromCoulombs(coulombs);
     }
 
     private static double? Rest(List<RunPoint> points, int first, double threshold)

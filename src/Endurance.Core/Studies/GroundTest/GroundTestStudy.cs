@@ -68,7 +68,8 @@ public static class GroundTestStudy
     private static ImmutableArray<string> Conditions(Scenario scenario) =>
     [
         FormattableString.Invariant($"Predicted for {scenario.Ambient.Celsius:0} degC and batteries charged as the scenario says; test at about that temperature, after hours of rest."),
-        FormattableString.Invariant($"Volts within {Tolerances.Volts(scenario):0.0} V, amperes within 10 % or 0.2 A, whichever is more; a bus that nothing feeds, within {Tolerances.DeadVolts(scenario):0.0} V of none. Common practice, no source."),
+        .. scenario.Buses.GroupBy(bus => Tolerances.Volts(scenario, bus.Name)).OrderByDescending(level => level.Key).Select((level, i) => FormattableString.Invariant(
+            $"{(i > 0 ? $"On {string.Join(", ", level.Select(bus => bus.Name))}: volts" : "Volts")} within {level.Key:0.0#} V, amperes within 10 % or 0.2 A, whichever is more; a bus that nothing feeds, within {Tolerances.DeadVolts(scenario, level.First().Name):0.0#} V of none. Common practice, no source.")),
         "Loads with a duty are held at full draw, except in the timed run.",
         "Measure volts between the bus and airframe ground, amperes with a clamp meter for direct current, zeroed before each reading.",
         "A reading out of tolerance is cleared up before the next point.",

@@ -25,7 +25,7 @@ internal static class PointMaker
 
     /// <summary>A load such as a starter, tested for seconds only.</summary>
     public static bool IsShort(Scenario scenario, string name) => scenario.Loads.Any(load =>
-        string.Equals(load.Name, name, StringComparison.Ordinal) && load.CurrentAt(scenario.NominalVoltage).Amperes > Tolerances.ShortDraw);
+        string.Equals(load.Name, name, StringComparison.Ordinal) && Tolerances.Draw(scenario, load) > Tolerances.ShortDraw);
 
     /// <summary>The largest current and each bus that has to stay dead.</summary>
     private static IEnumerable<string> Abort(Scenario scenario, ImmutableArray<ExpectedReading> readings)
@@ -37,7 +37,7 @@ internal static class PointMaker
             yield return FormattableString.Invariant($"more than {Math.Max(limit, Math.Abs(most.Predicted) + most.Tolerance):0.0} A in {most.Part}");
         }
 
-        foreach (var fed in readings.Where(reading => reading.Kind == ReadingKind.BusVolts && reading.Predicted > Tolerances.StopVolts(scenario)).Take(1))
-            yield return FormattableString.Invariant($"{fed.Part} below {Tolerances.StopVolts(scenario) - Tolerances.DeadVolts(scenario):0.0} V");
+        foreach (var fed in readings.Where(reading => reading.Kind == ReadingKind.BusVolts && reading.Predicted > Tolerances.StopVolts(scenario, reading.Part)).Take(1))
+            yield return FormattableString.Invariant($"{fed.Part} below {Tolerances.StopVolts(scenario, fed.Part) - Tolerances.DeadVolts(scenario, fed.Part):0.0} V");
     }
 }

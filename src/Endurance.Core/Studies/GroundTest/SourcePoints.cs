@@ -15,13 +15,15 @@ internal static class SourcePoints
     public static TestPoint Rest(Scenario scenario, Battery battery)
     {
         var setup = TestSetup.EngineStopped(scenario).WithBatteries(battery.Name).WithFeeds().WithLoads();
+        var rest = setup.Measure().Of(ReadingKind.BusVolts, battery.Bus);
+        var shorted = battery.Cells is { } cells ? FormattableString.Invariant($"About {rest.Predicted / cells:0.0} V low: a shorted cell; a") : "A";
         return PointMaker.Make(
             TestGroup.RestVoltage,
             $"{battery.Name} at rest",
             [battery.Name],
             setup,
-            [setup.Measure().Of(ReadingKind.BusVolts, battery.Bus)],
-            FormattableString.Invariant($"At {battery.InitialCharge * 100:0} % charge, after hours of rest. About 2 V low: a shorted cell; a little low: charge it first, or type the charge it has."));
+            [rest],
+            FormattableString.Invariant($"At {battery.InitialCharge * 100:0} % charge, after hours of rest. {shorted} little low: charge it first, or type the charge it has."));
     }
 
     public static TestPoint Alone(Scenario scenario, Battery battery)
@@ -74,13 +76,13 @@ internal static class SourcePoints
     public static TestPoint Warns(Scenario scenario, LowVoltageWarning warning)
     {
         var setup = TestSetup.EngineStopped(scenario).WithBatteries().WithFeeds().WithLoads()
-            .Say(FormattableString.Invariant($"Adjustable bench supply on {warning.Senses}, lowered slowly from {Tolerances.SupplyVolts(scenario) + 1:0.0} V."));
+            .Say(FormattableString.Invariant($"Adjustable bench supply on {warning.Senses}, lowered slowly from {Tolerances.SupplyVolts(scenario, warning.Senses) + 1:0.0} V."));
         return PointMaker.Make(
             TestGroup.Warning,
             $"{warning.Name} comes on when {warning.Senses} falls",
             [warning.Name],
             setup,
-            [new ExpectedReading(warning.Senses, ReadingKind.BusVolts, warning.Below.Volts, Tolerances.Volts(scenario))],
+            [new ExpectedReading(warning.Senses, ReadingKind.BusVolts, warning.Below.Volts, Tolerances.Volts(scenario, warning.Senses))],
             FormattableString.Invariant($"Write down the volts at which it comes on; below them for {warning.For.Seconds:0.#} s.")) with { Setup = null };
     }
 

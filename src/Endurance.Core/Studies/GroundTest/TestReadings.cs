@@ -22,7 +22,7 @@ internal sealed record TestReadings(Scenario Scenario, SimulationResult Result)
     public ExpectedReading Of(ReadingKind kind, string part)
     {
         var value = Columns(kind).First(column => string.Equals(column.Name, part, StringComparison.Ordinal)).Values[0];
-        return new(part, kind, value, Tolerance(kind, value));
+        return new(part, kind, value, Tolerance(kind, part, value));
     }
 
     /// <summary>Buses with something on them, and every battery and feed that carries current.</summary>
@@ -40,8 +40,8 @@ internal sealed record TestReadings(Scenario Scenario, SimulationResult Result)
     private IEnumerable<ExpectedReading> Carrying(ReadingKind kind) =>
         Columns(kind).Where(column => Math.Abs(column.Values[0]) >= Noticeable).Select(column => Of(kind, column.Name));
 
-    private double Tolerance(ReadingKind kind, double value) => kind != ReadingKind.BusVolts ? Tolerances.Amperes(value)
-        : value >= Powered ? Tolerances.Volts(Scenario) : Tolerances.DeadVolts(Scenario);
+    private double Tolerance(ReadingKind kind, string part, double value) => kind != ReadingKind.BusVolts ? Tolerances.Amperes(value)
+        : value >= Powered ? Tolerances.Volts(Scenario, part) : Tolerances.DeadVolts(Scenario, part);
 
     private ImmutableArray<TraceColumn> Columns(ReadingKind kind) => kind switch
     {

@@ -12,7 +12,7 @@ namespace Endurance.Studies.GroundTest;
 /// <param name="Sentences">For whoever sets it up.</param>
 internal sealed record TestSetup(Scenario Scenario, ImmutableArray<TimelineAction> Steps, ImmutableArray<string> Sentences)
 {
-    private const string SupplyName = "bench supply";
+    public const string SupplyName = "bench supply";
     private const string ResistorName = "test resistor";
 
     /// <summary>Alternators and chargers off, each load that is on at its full draw.</summary>
@@ -69,7 +69,7 @@ internal sealed record TestSetup(Scenario Scenario, ImmutableArray<TimelineActio
     /// <summary>A current-limited supply in place of a battery that cannot reach the bus.</summary>
     public TestSetup WithSupply(string bus)
     {
-        var volts = Tolerances.SupplyVolts(Scenario);
+        var volts = Tolerances.SupplyVolts(Scenario, bus);
         Alternator supply = new()
         {
             Name = SupplyName,
@@ -83,7 +83,7 @@ internal sealed record TestSetup(Scenario Scenario, ImmutableArray<TimelineActio
 
     public TestSetup WithResistor(string bus)
     {
-        var resistance = Tolerances.TestResistor(Scenario);
+        var resistance = Tolerances.TestResistor(Scenario, bus);
         Load resistor = new() { Name = ResistorName, Bus = bus, Demand = new ConstantResistance(resistance) };
         return Say(FormattableString.Invariant($"Test resistor, {resistance.Ohms:0.#} ohm (50 W or more), from {bus} to ground.")) with
         {

@@ -7,7 +7,7 @@ using Endurance.Studies.FailureCases;
 namespace Endurance.Studies.LoadAnalysis;
 
 /// <summary>Says in words why the amp-minute form and the simulation do not give the same minutes.</summary>
-internal sealed class AmpMinuteDifference(AmpMinutes form, ImmutableArray<Battery> batteries, ImmutableArray<Load> fed, Voltage nominal)
+internal sealed class AmpMinuteDifference(AmpMinutes form, ImmutableArray<Battery> batteries, ImmutableArray<Load> fed, Voltage nominal, BusVoltages voltages)
 {
     /// <summary>A difference of capacity smaller than this is not worth a sentence.</summary>
     private const double Noticeable = 0.02;
@@ -50,10 +50,13 @@ internal sealed class AmpMinuteDifference(AmpMinutes form, ImmutableArray<Batter
 
     private IEnumerable<string> Falling()
     {
-        var watts = fed.Where(load => load.Demand is ConstantPower).Select(load => load.Name).ToList();
+        var watts = fed.Where(load => load.Demand is ConstantPower && !voltages.IsBehindConverter(load.Bus)).Select(load => load.Name).ToList();
         if (watts.Count > 0)
             yield return FormattableString.Invariant($"The form takes all amperes at {nominal.Volts:0} V. On a battery the bus is lower, and constant power draws more: {string.Join(", ", watts)}.");
-        var ohms = fed.Where(load => load.Demand is ConstantResistance).Select(load => load.Name).ToList();
+        var converted = fed.Where(load => voltages.IsBehindConverter(load.Bus)).Select(load => load.Name).ToList();
+        if (converted.Count > 0)
+            yield return FormattableString.Invariant($"A converter takes constant power, so what it supplies draws more than at {nominal.Volts:0} V as the bus before it falls: {string.Join(", ", converted)}.");
+        var ohms = fed.Where(load => load.Demand is ConstantResistance && !voltages.IsBehindConverter(load.Bus)).Select(load => load.Name).ToList();
         if (ohms.Count > 0)
             yield return FormattableString.Invariant($"Resistive loads draw less on a battery than at {nominal.Volts:0} V: {string.Join(", ", ohms)}.");
     }

@@ -27,7 +27,7 @@ internal static class AmpMinuteStudy
         var batteries = Giving(scenario, items, shed);
         var alive = Alive(scenario, shed);
         var form = new AmpMinutes(
-            Usable(batteries),
+            Usable(scenario, batteries),
             Drawn(scenario, items, atZero),
             result.Run.Recognition ?? Duration.Zero,
             current,
@@ -37,7 +37,7 @@ internal static class AmpMinuteStudy
         if (result.LandingReserve is { Latest: null, IsEverCovered: true })
             simulated = null;
         var fed = scenario.Loads.Where(load => alive.Contains(load.Bus) && shed.IsOn(load.Name));
-        var why = new AmpMinuteDifference(form, batteries, [.. fed], scenario.NominalVoltage).Explain(landing, result);
+        var why = new AmpMinuteDifference(form, batteries, [.. fed], scenario.NominalVoltage, new BusVoltages(scenario)).Explain(landing, result);
         return new AmpMinuteComparison(failureCase.Name, form, simulated, result.LandingReserve is { IsEverCovered: false }, why) { BreakOff = result.BreakOff };
     }
 
@@ -51,8 +51,13 @@ internal static class AmpMinuteStudy
         }),
     ];
 
-    private static Charge Usable(ImmutableArray<Battery> batteries) =>
-        batteries.Aggregate(Charge.Zero, (sum, battery) => sum + (battery.EffectiveCapacity * battery.InitialCharge));
+    /// <summary>Ampere-hours at the system's voltage.</summary>
+    private static Charge Usable(Scenario scenario, ImmutableArray<Battery> batteries)
+    {
+        var voltages = new BusVoltages(scenario);
+        return batteries.Aggregate(Charge.Zero, (sum, battery) =>
+            sum + (battery.EffectiveCapacity * (battery.InitialCharge * (voltages.Of(battery.Bus) / scenario.NominalVoltage))));
+    }
 
     private static WiringState State(Scenario scenario, FailureCase failureCase, Func<TimelineStep, bool> isTaken)
     {
@@ -62,12 +67,18 @@ internal static class AmpMinuteStudy
         return state;
     }
 
-    /// <summary>Means of everything that is on and that a battery reaches.</summary>
+    /// <summary>Means of everything that is on and that a battery reaches, at the system's voltage.</summary>
     private static Current Drawn(Scenario scenario, ImmutableArray<LoadItem> items, WiringState state)
     {
         var alive = Alive(scenario, state);
-        return items.Where(item => alive.Contains(item.Bus) && IsOn(scenario, item, state)).Aggregate(Current.Zero, (sum, item) => sum + item.Mean);
+        var voltages = new BusVoltages(scenario);
+        return items.Where(item => alive.Contains(item.Bus) && IsOn(scenario, item, state))
+            .Aggregate(Current.Zero, (sum, item) => sum + (item.Mean * AtSystem(scenario, voltages, item, state)));
     }
+
+    /// <summary>A battery on the load's own side of a converter feeds it without the converter's losses.</summary>
+    private static double AtSystem(Scenario scenario, BusVoltages voltages, LoadItem item, WiringState state) =>
+        scenario.Batteries.Any(battery => state.Gives(battery) && voltages.AreTied(battery.Bus, item.Bus)) ? item.Nominal / scenario.NominalVoltage : item.AtSystem;
 
     private static HashSet<string> Alive(Scenario scenario, WiringState state) =>
         state.ReachedFrom(scenario.Batteries.Where(state.Gives).Select(battery => battery.Bus));

@@ -11,7 +11,7 @@ namespace Endurance.Studies.LoadAnalysis;
 /// <summary>Adds up what is drawn by bus and phase of flight, and sets it against alternators and batteries.</summary>
 public static class LoadAnalysisStudy
 {
-    /// <summary>Loads are taken at the nominal voltage of the system.</summary>
+    /// <summary>Loads are taken at the nominal voltage of their bus.</summary>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static LoadAnalysisResult Run(Scenario scenario, CancellationToken cancellation = default)
     {
@@ -38,18 +38,18 @@ public static class LoadAnalysisStudy
         {
             var own = drawing.Where(item => string.Equals(item.Bus, bus, StringComparison.Ordinal)).ToList();
             if (own.Count > 0)
-                yield return Total(bus, phase, own);
+                yield return Total(bus, phase, own, _ => 1);
         }
 
-        yield return Total(null, phase, drawing);
+        yield return Total(null, phase, drawing, item => item.AtSystem);
     }
 
-    private static LoadTotal Total(string? bus, string? phase, IReadOnlyCollection<LoadItem> items) => new(
+    private static LoadTotal Total(string? bus, string? phase, IReadOnlyCollection<LoadItem> items, Func<LoadItem, double> factor) => new(
         bus,
         phase,
-        Sum(items.Where(item => !item.IsIntermittent), item => item.Mean),
-        Sum(items.Where(item => item.IsIntermittent), item => item.Mean),
-        Sum(items, item => item.Peak));
+        Sum(items.Where(item => !item.IsIntermittent), item => item.Mean * factor(item)),
+        Sum(items.Where(item => item.IsIntermittent), item => item.Mean * factor(item)),
+        Sum(items, item => item.Peak * factor(item)));
 
     private static Current Sum(IEnumerable<LoadItem> items, Func<LoadItem, Current> part) =>
         items.Aggregate(Current.Zero, (sum, item) => sum + part(item));
@@ -70,7 +70,7 @@ public static class LoadAnalysisStudy
             [.. group.Alternators.Select(alternator => alternator.Name)],
             phase,
             group.Alternators.Aggregate(Current.Zero, (sum, alternator) => sum + alternator.Rated),
-            Total(null, phase, [.. items.Where(item => Counts(item, phase) && group.Buses.Contains(item.Bus))])));
+            Total(null, phase, [.. items.Where(item => Counts(item, phase) && group.Buses.Contains(item.Bus))], item => item.AtSystem)));
     }
 
     private static Finding Overloaded(AlternatorShare share)

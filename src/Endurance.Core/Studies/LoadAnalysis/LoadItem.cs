@@ -27,7 +27,13 @@ public sealed record LoadItem
     /// <summary>As drawn.</summary>
     public required bool IsOn { get; init; }
 
-    /// <summary>While it draws, at the nominal voltage.</summary>
+    /// <summary>Of its bus: the system's, or that of the converter that feeds it.</summary>
+    public required Voltage Nominal { get; init; }
+
+    /// <summary>Amperes at the system's voltage for one at its own; above 0. Not 1 behind a converter alone, whose losses are in it.</summary>
+    public double AtSystem { get; init; } = 1;
+
+    /// <summary>While it draws, at the nominal voltage of its bus.</summary>
     public required Current Draw { get; init; }
 
     /// <summary>Above 0, at most 1.</summary>

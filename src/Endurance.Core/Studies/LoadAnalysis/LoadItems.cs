@@ -12,16 +12,21 @@ internal static class LoadItems
     public const string Landing = "landing";
 
     /// <summary>Loads in the order of the scenario, then coils, then fields.</summary>
-    public static ImmutableArray<LoadItem> Of(Scenario scenario) =>
-    [
-        .. scenario.Loads.Select(load => OfLoad(scenario, load)),
-        .. scenario.Feeds.Where(feed => feed.Contactor?.Coil is not null).Select(feed => OfCoil(scenario, feed, feed.Contactor!)),
-        .. scenario.Alternators.Where(alternator => alternator.Field is not null).Select(alternator => OfField(alternator, alternator.Field!)),
-    ];
-
-    private static LoadItem OfLoad(Scenario scenario, Load load)
+    public static ImmutableArray<LoadItem> Of(Scenario scenario)
     {
-        var draw = load.CurrentAt(scenario.NominalVoltage);
+        var voltages = new BusVoltages(scenario);
+        return
+        [
+            .. scenario.Loads.Select(load => OfLoad(scenario, voltages, load)),
+            .. scenario.Feeds.Where(feed => feed.Contactor?.Coil is not null).Select(feed => OfCoil(voltages, feed, feed.Contactor!)),
+            .. scenario.Alternators.Where(alternator => alternator.Field is not null).Select(alternator => OfField(voltages, alternator, alternator.Field!)),
+        ];
+    }
+
+    private static LoadItem OfLoad(Scenario scenario, BusVoltages voltages, Load load)
+    {
+        var nominal = voltages.Of(load.Bus);
+        var draw = load.CurrentAt(nominal);
         var isForLanding = scenario.Landing?.Connect.Contains(load.Name, StringComparer.Ordinal) == true;
         return new LoadItem
         {
@@ -30,6 +35,8 @@ internal static class LoadItems
             Bus = load.Bus,
             Phase = load.Phase ?? (isForLanding && !load.IsOn ? Landing : null),
             IsOn = load.IsOn,
+            Nominal = nominal,
+            AtSystem = voltages.AtSystem(load.Bus),
             Draw = draw,
             Duty = load.Duty,
             Peak = Larger(Larger(draw, load.Peak), load.Inrush?.Current),
@@ -38,26 +45,32 @@ internal static class LoadItems
         };
     }
 
-    private static LoadItem OfCoil(Scenario scenario, Feed feed, Contactor contactor)
+    private static LoadItem OfCoil(BusVoltages voltages, Feed feed, Contactor contactor)
     {
-        var draw = contactor.Coil!.CurrentAt(scenario.NominalVoltage);
+        var bus = contactor.CoilBus ?? feed.From;
+        var nominal = voltages.Of(bus);
+        var draw = contactor.Coil!.CurrentAt(nominal);
         return new LoadItem
         {
             Part = feed.Name,
             Kind = LoadItemKind.Coil,
-            Bus = contactor.CoilBus ?? feed.From,
+            Bus = bus,
             IsOn = contactor.IsClosed != contactor.IsNormallyClosed,
+            Nominal = nominal,
+            AtSystem = voltages.AtSystem(bus),
             Draw = draw,
             Peak = Larger(draw, contactor.PullInCurrent),
         };
     }
 
-    private static LoadItem OfField(Alternator alternator, AlternatorField field) => new()
+    private static LoadItem OfField(BusVoltages voltages, Alternator alternator, AlternatorField field) => new()
     {
         Part = alternator.Name,
         Kind = LoadItemKind.Field,
         Bus = field.Bus,
         IsOn = alternator.IsOn && field.IsOn,
+        Nominal = voltages.Of(field.Bus),
+        AtSystem = voltages.AtSystem(field.Bus),
         Draw = field.Current,
         Peak = field.Current,
     };

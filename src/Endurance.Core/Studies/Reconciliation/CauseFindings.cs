@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Endurance.Components;
 using Endurance.Findings;
 using Endurance.Scenarios;
 using Endurance.Studies.GroundTest;
@@ -33,15 +34,23 @@ internal static class CauseFindings
         ];
     }
 
-    /// <summary>Batteries whose volts in the timed run stay low to its end.</summary>
-    public static IEnumerable<Finding> OfTimedRun(Scenario scenario, ImmutableArray<ComparedReading> readings) =>
-        from battery in scenario.Batteries
-        let samples = readings.Where(reading => reading.Point.Group == TestGroup.EnduranceRun && reading.Measured is not null
-            && reading.Expected.Kind == ReadingKind.BusVolts && string.Equals(reading.Expected.Part, battery.Bus, StringComparison.Ordinal)).ToList()
-        where samples.Count >= FewestSamples && samples.TakeLast(FewestSamples).All(sample => sample.Verdict == ReadingVerdict.OutOfTolerance && sample.Deviation < 0)
-        select new Finding(
-            "battery-runs-down-early", Severity.Warning, battery.Name, FormattableString.Invariant($"{samples[^1].Deviation:0.00} V"),
-            $"In the timed run its volts fell below the prediction by more than the tolerance, up to {Label(samples[^1])}, while nothing else explains it: it holds less, or was charged less, than the scenario says. Run a capacity test, fit its log, and type the health that comes out; the minutes here do not know of it.");
+    /// <summary>Batteries whose volts in the timed run stay low to its end; with none, the samples that are off.</summary>
+    public static ImmutableArray<Finding> OfTimedRun(Scenario scenario, ImmutableArray<ComparedReading> readings)
+    {
+        ImmutableArray<ComparedReading> run = [.. readings.Where(reading => reading.Point.Group == TestGroup.EnduranceRun && reading.Measured is not null)];
+        var early = scenario.Batteries.Select(battery => RunsDownEarly(battery, run)).OfType<Finding>().ToImmutableArray();
+        return early.IsEmpty ? Of([.. run.Where(reading => reading.Verdict == ReadingVerdict.OutOfTolerance)]) : early;
+    }
+
+    private static Finding? RunsDownEarly(Battery battery, ImmutableArray<ComparedReading> run)
+    {
+        var samples = run.Where(reading => reading.Expected.Kind == ReadingKind.BusVolts && string.Equals(reading.Expected.Part, battery.Bus, StringComparison.Ordinal)).ToList();
+        return samples.Count < FewestSamples || samples.TakeLast(FewestSamples).Any(sample => sample.Verdict != ReadingVerdict.OutOfTolerance || sample.Deviation >= 0)
+            ? null
+            : new Finding(
+                "battery-runs-down-early", Severity.Warning, battery.Name, FormattableString.Invariant($"{samples[^1].Deviation:0.00} V"),
+                $"In the timed run its volts fell below the prediction by more than the tolerance, up to {Label(samples[^1])}, while nothing else explains it: it holds less, or was charged less, than the scenario says. Run a capacity test, fit its log, and type the health that comes out; the minutes here do not know of it.");
+    }
 
     private static (string Code, Severity Severity, string Advice) Known(FaultKind kind) => kind switch
     {
@@ -54,7 +63,7 @@ internal static class CauseFindings
         FaultKind.LoadOnWrongBus => ("load-on-wrong-bus", Severity.Warning, "Trace its supply wire; move the wire, or correct the bus in the scenario."),
         FaultKind.LoadDrawsNothing => ("load-draws-nothing", Severity.Warning, "See that it runs, then look at its switch, fuse, wire and ground. Its draw stays as the scenario has it."),
         FaultKind.LoadDrawsOtherwise => ("load-draws-otherwise", Severity.Caution, "Measure it once more as it is used in flight; if it stays so, plan with the measured draw."),
-        _ => ("ammeter-off", Severity.Warning, "Compare it with another meter on one known current before you use any measured draw: the minutes after rest on it."),
+        _ => ("ammeter-off", Severity.Warning, "Compare it with another meter on one known current before you use any measured draw: the minutes after rest on it, apart from draws that it shows lower than the rest of the card has them."),
     };
 
     private static string Or(ImmutableArray<Fault> others) =>

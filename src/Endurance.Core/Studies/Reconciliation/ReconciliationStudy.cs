@@ -18,8 +18,11 @@ public static class ReconciliationStudy
     public static ReconciliationResult Run(Scenario scenario, GroundTestPlan plan, ImmutableArray<MeasuredReading> measured, CancellationToken cancellation = default)
     {
         var readings = Compared(plan, measured);
-        var (loads, leftOut) = LoadMeasurement.Of(scenario, readings);
-        var (causes, unexplained) = Diagnosis.Of(readings, new Suspects(scenario, loads), cancellation);
+        var (alone, leftOut) = LoadMeasurement.Of(scenario, readings);
+        var (causes, unexplained) = Diagnosis.Of(readings, new Suspects(scenario, alone), cancellation);
+        var contradicted = ContradictedLoads.Of(scenario, readings, causes, alone);
+        var loads = alone.RemoveRange(contradicted);
+        unexplained = unexplained.RemoveAll(reading => contradicted.Any(load => load.Point == reading.Point.Number));
         return new ReconciliationResult
         {
             Scenario = scenario,
@@ -28,7 +31,9 @@ public static class ReconciliationStudy
             Findings =
             [
                 .. causes.Select(CauseFindings.Of),
+                .. LevelFindings.Of(readings),
                 .. causes.IsEmpty && unexplained.IsEmpty ? CauseFindings.OfTimedRun(scenario, readings) : [],
+                .. causes.Any(cause => cause.Fault.Kind == FaultKind.MeterOff) ? [] : contradicted.Select(ContradictedLoads.Finding),
                 .. CauseFindings.Of(unexplained),
                 .. leftOut,
             ],

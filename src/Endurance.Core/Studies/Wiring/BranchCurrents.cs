@@ -31,8 +31,9 @@ public static class BranchCurrents
         var worst = ImmutableDictionary.CreateBuilder<string, BranchCurrent>(StringComparer.Ordinal);
         foreach (var feed in scenario.Feeds.Index())
             worst[feed.Item.Name] = Worst(steady, full, trace => trace.FeedAmperes[feed.Index]);
+        var voltages = new BusVoltages(scenario);
         foreach (var load in scenario.Loads.Index())
-            worst[load.Item.Name] = OfLoad(load.Item, Worst(steady, full, trace => trace.LoadAmperes[load.Index]), scenario.NominalVoltage);
+            worst[load.Item.Name] = OfLoad(load.Item, Worst(steady, full, trace => trace.LoadAmperes[load.Index]), voltages.Of(load.Item.Bus));
         return (worst.ToImmutable(), [.. leftOut, .. onlyAtFull]);
     }
 

@@ -11,7 +11,8 @@ internal static class WiringAssumptions
 {
     public static ImmutableArray<Assumption> Of(Scenario scenario, WiringOptions options)
     {
-        var limits = AllowableDrop.At(scenario.NominalVoltage)!;
+        var voltages = new BusVoltages(scenario);
+        var limits = scenario.Buses.Select(bus => voltages.Of(bus.Name)).Prepend(scenario.NominalVoltage).Distinct().Select(AllowableDrop.For).ToList();
         var insulation = options.Insulation switch { Insulation.Rated105 => "105", Insulation.Rated150 => "150", _ => "200" };
         var rating = options.Bundling == Bundling.FreeAir
             ? Library("each wire alone in free air, whatever its insulation", FreeAirRatings.Source)
@@ -20,8 +21,8 @@ internal static class WiringAssumptions
         return
         [
             isDefault ? rating with { Origin = Origin.Default } : rating,
-            Library(FormattableString.Invariant($"drop of {limits.Continuous.Volts:0.##} V allowed continuously at {scenario.NominalVoltage.Volts:0} V"), AllowableDrop.Source),
-            Library(FormattableString.Invariant($"drop of {limits.Intermittent.Value.Volts:0.##} V allowed for a short time"), limits.Intermittent.Source),
+            .. limits.Select(limit => Library(FormattableString.Invariant($"drop of {limit.Continuous.Volts:0.##} V allowed continuously at {limit.Nominal.Volts:0.#} V"), AllowableDrop.Source)),
+            .. limits.Select(limit => Library(FormattableString.Invariant($"drop of {limit.Intermittent.Value.Volts:0.##} V allowed for a short time{(limits.Count > 1 ? FormattableString.Invariant($" at {limit.Nominal.Volts:0.#} V") : "")}"), limit.Intermittent.Source)),
             new("wiring", "a drop up to 1 % above its limit passes, as 0.504 V against 0.5 V does in the table's own example", Origin.Default, "FAA AC 43.13-1B, table 11-7, page 11-22"),
             new("wiring", "the drop is that of the wire and its return, at the conductor temperature of the scenario; contacts and diodes are left out", Origin.Derived, null),
             new("wiring", "short time is up to 2 min; steady currents take each load's mean over its duty, short ones its full draw", Origin.Default, Sourced<double>.FromMemory),

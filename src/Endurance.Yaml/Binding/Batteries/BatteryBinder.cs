@@ -47,7 +47,7 @@ internal sealed class BatteryBinder(SystemVoltage system, Temperature ambient, I
             CapacityOverTemperature = reader.Has("capacity_factor") ? null : part.Values?.CapacityOverTemperature.Value,
             ResistanceFactor = TemperatureFactors.Resistance(part),
             ResistanceOverTemperature = reader.Has("resistance_factor") ? null : part.Values?.ResistanceOverTemperature.Value,
-            Cells = BatteryExtras.Cells(part),
+            Cells = part.Cells,
             Polarisation = polarisation,
             Protection = BatteryExtras.Protection(reader),
         };

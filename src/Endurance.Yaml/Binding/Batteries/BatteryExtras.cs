@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Endurance.Components;
 using Endurance.Library;
 using Endurance.Quantities;
+using Endurance.Scenarios;
 using Endurance.Yaml.Keys;
 using static System.FormattableString;
 
@@ -11,19 +12,6 @@ namespace Endurance.Yaml.Binding;
 internal static class BatteryExtras
 {
     private const int MostPairs = 2;
-
-    public static int? Cells(BatteryPart part)
-    {
-        var reader = part.Reader;
-        if (!reader.Has("cells"))
-            return part.Values is { } values ? ChemistryDefaults.Cells(values, part.Twelves) : null;
-        if (reader.Quantity("cells") is not { } cells)
-            return null;
-        if (cells % 1 == 0)
-            return (int)cells;
-        reader.Error("not-a-whole-number", "cells", Invariant($"{reader.Owner} has {cells:0.###} cells"), "a whole number, such as 6");
-        return null;
-    }
 
     public static double? ChargeAcceptance(BatteryPart part)
     {

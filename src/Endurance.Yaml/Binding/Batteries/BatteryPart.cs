@@ -17,8 +17,10 @@ internal sealed class BatteryPart
         Name = name;
         Reader = reader;
         errorsBefore = reader.Reading.Diagnostics.ErrorCount;
-        Twelves = system == SystemVoltage.Volts28 ? 2 : 1;
         Values = ValuesOf(reader);
+        var twelves = system.BatteriesInSeries();
+        Cells = reader.Has("cells") ? TypedCells(reader) : Values?.Cells.Value * twelves;
+        Twelves = Values is { } values && Cells is { } cells ? (double)cells / values.Cells.Value : twelves;
         if (!reader.Has("temperature"))
             reader.Reading.Assume(name, Invariant($"battery temperature as ambient, {ambient.Celsius:0.##} degC"));
         Temperature = reader.Temperature("temperature") ?? ambient;
@@ -28,8 +30,11 @@ internal sealed class BatteryPart
 
     public MappingReader Reader { get; }
 
-    /// <summary>12 V batteries in series that make up the nominal voltage: 1 or 2.</summary>
-    public int Twelves { get; }
+    /// <summary>In series: as typed, else of the chemistry in this system; <see langword="null"/>: not known.</summary>
+    public int? Cells { get; }
+
+    /// <summary>12 V batteries in series that it counts for: by its cells where a chemistry says how many make 12 V, else by the system.</summary>
+    public double Twelves { get; }
 
     public Voltage NominalVoltage => Voltage.FromVolts(12 * Twelves);
 
@@ -62,6 +67,16 @@ internal sealed class BatteryPart
 
     public void Warn(string code, string key, string message, string? expected) =>
         Reader.Reading.Diagnostics.Add(Severity.Warning, code, Reader.PlaceOf(key), message, expected);
+
+    private static int? TypedCells(MappingReader reader)
+    {
+        if (reader.Quantity("cells") is not { } cells)
+            return null;
+        if (cells % 1 == 0)
+            return (int)cells;
+        reader.Error("not-a-whole-number", "cells", Invariant($"{reader.Owner} has {cells:0.###} cells"), "a whole number, such as 6");
+        return null;
+    }
 
     private static ChemistryValues? ValuesOf(MappingReader reader)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Endurance.Library;
 using Endurance.Numerics;
+using Endurance.Scenarios;
 using Endurance.Yaml.Documents;
 using Endurance.Yaml.Keys;
 using static System.FormattableString;
@@ -57,16 +58,11 @@ internal static class BatteryTables
 
     private static PiecewiseLinear? Emf(MappingReader reader)
     {
-        if (TableReader.Rows(reader, "emf", BatteryKeys.Charge, BatteryKeys.Emf) is not { } rows || !TableReader.SpansCharge(reader, "emf", rows))
+        if (TableReader.Rows(reader, "emf", BatteryKeys.Charge, BatteryKeys.Emf, "charge") is not { } rows || !TableReader.SpansCharge(reader, "emf", rows))
             return null;
-        for (var i = 1; i < rows.Length; i++)
-        {
-            if (rows[i].Y >= rows[i - 1].Y)
-                continue;
-            reader.Reading.Diagnostics.Error("emf-falls", rows[i].Place, $"the EMF of {reader.Owner} falls while its charge rises", "volts that do not fall from one row to the next");
+        if (!TableReader.Rises(
+            reader, rows, row => row.Y, (highest, volts) => volts >= highest, $"the EMF of {reader.Owner} falls while its charge rises", "volts that do not fall from one row to the next", "emf-falls"))
             return null;
-        }
-
         if (rows[^1].Y <= 0)
         {
             reader.Error("emf-zero", "emf", $"the EMF of {reader.Owner} is 0 V at every charge", "volts above 0 at 100 %");
@@ -86,7 +82,7 @@ internal static class BatteryTables
             return ohms is { } value ? PiecewiseLinear.Constant(value) : null;
         }
 
-        var rows = TableReader.Rows(reader, "resistance", BatteryKeys.Charge, BatteryKeys.Resistance);
+        var rows = TableReader.Rows(reader, "resistance", BatteryKeys.Charge, BatteryKeys.Resistance, "charge");
         return rows is { } table && TableReader.SpansCharge(reader, "resistance", table) ? Table(table) : null;
     }
 

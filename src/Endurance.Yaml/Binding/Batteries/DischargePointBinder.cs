@@ -3,6 +3,7 @@ using Endurance.Components;
 using Endurance.Findings;
 using Endurance.Numerics;
 using Endurance.Quantities;
+using Endurance.Scenarios;
 using Endurance.Yaml.Documents;
 using Endurance.Yaml.Keys;
 using static System.FormattableString;
@@ -72,23 +73,16 @@ internal static class DischargePointBinder
     {
         foreach (var (point, place) in points)
         {
-            var full = point.Current is { } current ? emf.At(1) - (current.Amperes * ohms.At(1)) : AtPower(point.Power!.Value.Watts, emf.At(1), ohms.At(1));
-            if (full > point.EndVoltage.Volts)
+            var full = point.TerminalVoltage(Voltage.FromVolts(emf.At(1)), Resistance.FromOhms(ohms.At(1)));
+            if (full > point.EndVoltage)
                 continue;
             part.Reader.Reading.Diagnostics.Error(
                 "point-out-of-reach", place,
-                Invariant($"a full {part.Name} stands at {full:0.##} V at this load, not above the {point.EndVoltage.Volts:0.##} V at which the point ends"),
+                Invariant($"a full {part.Name} stands at {full.Volts:0.##} V at this load, not above the {point.EndVoltage.Volts:0.##} V at which the point ends"),
                 "an end voltage below that, a larger EMF or a smaller resistance");
         }
 
         return !part.HasErrors;
-    }
-
-    /// <summary>Terminal volts at a power; 0 where the battery cannot give it.</summary>
-    private static double AtPower(double watts, double emf, double ohms)
-    {
-        var square = (emf * emf) - (4 * ohms * watts);
-        return square <= 0 ? 0 : (emf + Math.Sqrt(square)) / 2;
     }
 
     private static bool IsUsable(LifetimeCurve curve, BatteryPart part)

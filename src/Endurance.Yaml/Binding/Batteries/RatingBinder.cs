@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Endurance.Components;
 using Endurance.Numerics;
 using Endurance.Quantities;
+using Endurance.Scenarios;
 using Endurance.Yaml.Keys;
 using static System.FormattableString;
 

@@ -11,8 +11,16 @@ internal static class LoadFindings
     /// <summary>How near a peak must be to the draw to look like the same number.</summary>
     private const double SameNumber = 0.02;
 
-    public static IEnumerable<Finding> Of(Scenario scenario) =>
-        scenario.Loads.SelectMany(load => new[] { WithoutMinimum(scenario, load), CurrentOfASupply(scenario, load), PeakAsMean(scenario, load) }.OfType<Finding>());
+    public static IEnumerable<Finding> Of(Scenario scenario)
+    {
+        var voltages = new BusVoltages(scenario);
+        return scenario.Loads.SelectMany(load => new[]
+        {
+            WithoutMinimum(scenario, load),
+            CurrentOfASupply(load, voltages.Of(load.Bus), voltages.OfBattery(load.Bus)),
+            PeakAsMean(load, voltages.Of(load.Bus)),
+        }).OfType<Finding>();
+    }
 
     private static Finding? WithoutMinimum(Scenario scenario, Load load)
     {
@@ -27,24 +35,23 @@ internal static class LoadFindings
     }
 
     /// <summary>What boots has a processor behind a switching supply, which draws more as the voltage falls (common practice, no source).</summary>
-    private static Finding? CurrentOfASupply(Scenario scenario, Load load)
+    private static Finding? CurrentOfASupply(Load load, Voltage nominal, Voltage ofBattery)
     {
         if (load.Demand is not ConstantCurrent constant || (load.Restart is null && load.StartUp == Duration.Zero))
             return null;
-        var nominal = scenario.NominalVoltage;
         var watts = nominal * constant.Current;
-        var low = load.Minimum ?? scenario.BatteryVoltage;
+        var low = load.Minimum ?? ofBattery;
         var there = Figures.Amperes(Current.FromAmperes(watts.Watts / low.Volts));
         var value = Figures.Amperes(constant.Current);
         return new Finding("current-of-a-supply", Severity.Caution, load.Name, value,
             FormattableString.Invariant($"{load.Name} starts up like equipment with a switching supply, which draws constant power, yet has a constant {value}. If that was measured at about {nominal}, it draws {there} at {Figures.Volts(low)}: give `power: {watts.Watts:0.#} W` instead."));
     }
 
-    private static Finding? PeakAsMean(Scenario scenario, Load load)
+    private static Finding? PeakAsMean(Load load, Voltage nominal)
     {
         if (load.Peak is not { } peak || load.Duty < 1)
             return null;
-        var draw = load.CurrentAt(scenario.NominalVoltage);
+        var draw = load.CurrentAt(nominal);
         return Math.Abs((draw / peak) - 1) > SameNumber ? null
             : new Finding("peak-as-mean", Severity.Caution, load.Name, Figures.Amperes(peak),
                 $"{load.Name} draws its peak of {Figures.Amperes(peak)} all the time. If that is a short draw, give the mean, or a `duty`; if it is steady, leave `peak` out.");

@@ -31,7 +31,7 @@ internal static class ProtectionFindings
         Protection?[] fitted = [feed.Fuse, feed.Breaker, feed.FusibleLink];
         if (fitted.OfType<Protection>().MinBy(protection => protection.Rating) is not { } smallest || !HasAnotherSupply(scenario, feed))
             return null;
-        var volts = scenario.BatteryVoltage;
+        var volts = new BusVoltages(scenario).OfBattery(feed.To);
         var behind = Behind(scenario, feed);
         var demand = scenario.Loads
             .Where(load => behind.Contains(load.Bus) && (load.IsOn || IsEverConnected(scenario, load)))
