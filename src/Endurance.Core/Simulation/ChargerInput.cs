@@ -70,8 +70,11 @@ internal sealed class ChargerInput
         return true;
     }
 
-    /// <summary>Wants more than a power at which there is no operating point leaves room for: what is between is where the solution vanishes.</summary>
-    public bool IsCornered => lowered > 0 && loss == 0 && loses - gains <= Corner * loses;
+    /// <summary>
+    /// Wants more than a power at which there is no operating point leaves room for: what is between is where the solution vanishes.
+    /// What it has forgotten since it was lowered corners it no longer.
+    /// </summary>
+    public bool IsCornered => lowered > 0 && loss == 0 && double.IsFinite(loses) && loses - gains <= Corner * loses;
 
     /// <summary>Goes back to what <see cref="TryLower"/> began from; <see langword="false"/>: it never did.</summary>
     public bool TryRaise()

@@ -156,6 +156,7 @@ internal sealed class OperatingPointSolver
             {
                 if (TryDescend())
                     return true;
+                collapse.TakeFall(safe);
                 safe.CopyTo(equations.Volts, 0);
                 collapse.Mark(reached);
                 return false;

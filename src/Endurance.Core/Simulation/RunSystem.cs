@@ -162,8 +162,11 @@ internal sealed class RunSystem : IDifferentialSystem
             var battery = network.Batteries[i];
             var amperes = equations.BatteryAmperes[i];
             var volts = equations.Volts[battery.Node];
-            battery.Rates(amperes, run.BatteryModes[i], y, rates);
-            if (amperes > 0)
+            var mode = run.BatteryModes[i];
+            battery.Rates(amperes, mode, y, rates);
+
+            // By mode, not by sign: the step in which the current turns is cut where it does, and must be smooth beyond that.
+            if (mode is BatteryMode.DischargingFast or BatteryMode.DischargingSlowly)
             {
                 rates[layout.Delivered + i] = amperes;
                 rates[layout.DeliveredEnergy + i] = amperes * volts;

@@ -30,12 +30,12 @@ internal static class MarginBlocks
         var subject = terms.Noun + (margin.Subject.Length > 0 ? " of " + margin.Subject : "");
         if (margin.Result.Limit is not { } limit)
             return [subject, now, new ReportCell("none found", CellTone.Bad), CellText.Absent, CellText.Absent, "no value tried meets every requirement"];
-        var beyond = !margin.Result.IsBeyondRange ? "" : margin.IsSmallest ? " or less" : " or more";
+        var beyond = !margin.Result.IsBeyondRange ? "" : terms.IsSmallest ? " or less" : " or more";
         return
         [
             subject,
             now,
-            terms.SafeWithUnit(limit, margin.IsSmallest, Decimals) + beyond,
+            terms.SafeWithUnit(limit, Decimals) + beyond,
             Spare(margin, terms, limit),
             margin.Result.AtLimit is { LimitedBy: not null } at ? at.Case : CellText.Absent,
             margin.Result.IsNotMonotonic ? "further on it passes or fails again: take the limit with care" : CellText.Absent,
@@ -45,7 +45,7 @@ internal static class MarginBlocks
     /// <summary>Rounded down, so that what is printed is there.</summary>
     private static ReportCell Spare(SizingMargin margin, SizingTerms terms, double limit)
     {
-        var spare = terms.InUnit(margin.IsSmallest ? margin.Now - limit : limit - margin.Now);
+        var spare = terms.InUnit(terms.IsSmallest ? margin.Now - limit : limit - margin.Now);
         var tenths = Math.Floor(Math.Round(Math.Abs(spare) * 10, 6)) / 10;
         if (spare < 0)
             return new ReportCell(tenths > 0 ? $"short by {RoundedNumber.Fixed(tenths, Decimals)} {terms.Unit}" : $"short by less than 0.1 {terms.Unit}", CellTone.Bad);

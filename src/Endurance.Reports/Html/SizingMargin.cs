@@ -7,8 +7,4 @@ namespace Endurance.Reports.Html;
 /// <param name="Subject">Name of the battery; empty where it is about none.</param>
 /// <param name="Now">As the scenario has it, in the SI unit of what is varied.</param>
 /// <param name="Result">What was found.</param>
-public sealed record SizingMargin(SizingFind Find, string Subject, double Now, LimitResult Result)
-{
-    /// <summary>The least that passes was looked for, otherwise the most.</summary>
-    public bool IsSmallest => Find is SizingFind.Capacity or SizingFind.Health;
-}
+public sealed record SizingMargin(SizingFind Find, string Subject, double Now, LimitResult Result);

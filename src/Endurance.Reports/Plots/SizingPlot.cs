@@ -82,7 +82,7 @@ public static class SizingPlot
 
     private static ImmutableArray<PlotMarker> Markers(SizingTerms terms, SizingAnswer answer, Func<double, double> at) =>
         answer.Limit is { IsBeyondRange: false, AtLimit: { Endurance: { } lasts } edge }
-            ? [new PlotMarker(new PlotPoint(at(edge.Value), lasts.Minutes), terms.SafeWithUnit(edge.Value, answer.Question.Find is SizingFind.Capacity or SizingFind.Health), 4)]
+            ? [new PlotMarker(new PlotPoint(at(edge.Value), lasts.Minutes), terms.SafeWithUnit(edge.Value), 4)]
             : [];
 
     private static ImmutableArray<string> Notes(Duration horizon, SizingTerms terms, SizingAnswer answer, ImmutableArray<Trial> shown) =>

@@ -18,7 +18,7 @@ public static class SizingJson
         var terms = SizingTerms.Of(answer.Question.Find);
         if (answer.Question.Subject.Length > 0)
             json.WriteString(answer.Question.Find == SizingFind.Load ? "bus" : "battery", answer.Question.Subject);
-        JsonText.Number(json, terms.LimitKey, answer.Limit.Limit is { } limit ? terms.InUnit(limit) : null, Decimals);
+        JsonText.Number(json, terms.LimitKey, answer.Limit.Limit is { } limit ? terms.Safe(limit, Decimals) : null, Decimals);
         json.WriteStartObject("limited_by");
         var hasLoss = answer.Deciding.LimitedBy is not null;
         json.WriteString("case", hasLoss ? answer.Deciding.Case : null);

@@ -28,8 +28,6 @@ public static class SizingReport
             ]);
     }
 
-    private static bool IsSmallest(SizingAnswer answer) => answer.Question.Find is SizingFind.Capacity or SizingFind.Health;
-
     private static string Subject(SizingAnswer answer) => answer.Question.Find switch
     {
         SizingFind.Load => " on " + answer.Question.Subject,
@@ -48,7 +46,7 @@ public static class SizingReport
         ]);
 
     private static string Bound(SizingTerms terms, SizingAnswer answer, double limit) =>
-        terms.SafeWithUnit(limit, IsSmallest(answer)) + (!answer.Limit.IsBeyondRange ? "" : IsSmallest(answer) ? " or less" : " or more");
+        terms.SafeWithUnit(limit) + (!answer.Limit.IsBeyondRange ? "" : terms.IsSmallest ? " or less" : " or more");
 
     private static ImmutableArray<ReportCell> Row(string first, string value, Trial trial, Scenario scenario) =>
     [
@@ -81,7 +79,7 @@ public static class SizingReport
             return $"No value from {low} to {high} meets every requirement in every case. ";
         if (limit.IsBeyondRange)
             return $"Every value from {low} to {high} meets every requirement, so the limit lies beyond. ";
-        var words = terms.SafeWithUnit(edge, IsSmallest(answer));
+        var words = terms.SafeWithUnit(edge);
         return answer.Question.Find switch
         {
             SizingFind.Capacity => $"It needs {words} to meet every requirement in every case. ",
@@ -119,7 +117,7 @@ public static class SizingReport
     }
 
     private static IEnumerable<string> TurnsBack(SizingTerms terms, SizingAnswer answer) => answer.Limit.IsNotMonotonic
-        ? [$"The answer turns back: beyond the limit some values of {terms.Quantity} {(IsSmallest(answer) ? "below" : "above")} it pass again. Shedding, dropped loads or battery protection can do that. The limit given is the first met from the safe end; read the table of values."]
+        ? [$"The answer turns back: beyond the limit some values of {terms.Quantity} {(terms.IsSmallest ? "below" : "above")} it pass again. Shedding, dropped loads or battery protection can do that. The limit given is the first met from the safe end; read the table of values."]
         : [];
 
     private static IEnumerable<ReportBlock> OfferBlocks(Scenario scenario, SizingAnswer answer, bool withOffers)

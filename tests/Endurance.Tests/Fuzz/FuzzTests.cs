@@ -36,6 +36,15 @@ public sealed class FuzzTests
         Assert.InRange(run.Events.Count(happened => happened.Kind == EventKind.LoadBack && happened.Part == load), 20, 100);
     }
 
+    /// <summary>
+    /// 57024: a charger beside a self-heating diode, whose lowered power was taken for a collapse once the junction had moved; 700512: a charge
+    /// limit that lets go early in a step.
+    /// </summary>
+    [Theory]
+    [InlineData(57024)]
+    [InlineData(700512)]
+    public void Network_AtHalfTheTolerance_TellsTheSame(int seed) => Assert.Equal(Verdict.Held, NetworkOracle.CheckText(NetworkText.Of(seed), isThorough: true));
+
     private static void AssertHeld(string name, Func<int, Verdict> check, int first)
     {
         using var told = new StringWriter(CultureInfo.InvariantCulture);

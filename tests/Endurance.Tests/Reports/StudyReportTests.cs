@@ -39,6 +39,19 @@ public sealed class StudyReportTests
         Assert.Equal(JsonValueKind.Null, root.GetProperty("curve")[24].GetProperty("endurance_minutes").ValueKind);
     }
 
+    /// <summary>A least value goes up and a most value down, so that a program which runs with the number finds every requirement met.</summary>
+    [Theory]
+    [InlineData(SizingFind.Capacity, "main_battery", 7.50001 * 3600, 7.5001)]
+    [InlineData(SizingFind.Load, "main_bus", 1.23456, 1.2345)]
+    public void SizingJson_Limit_IsRoundedTowardsWhatPasses(SizingFind find, string subject, double limit, double told)
+    {
+        var answer = StudyFixture.Size(find, subject);
+
+        using var json = JsonDocument.Parse(SizingJson.Write(StudyFixture.Scenario, answer with { Limit = answer.Limit with { Limit = limit } }, withOffers: false));
+
+        Assert.Equal(told, json.RootElement.GetProperty(find == SizingFind.Load ? "most_extra_load_amps" : "required_capacity_amp_hours").GetDouble());
+    }
+
     [Theory]
     [InlineData(SizingFind.Capacity, "main_battery", "size-capacity")]
     [InlineData(SizingFind.Load, "main_bus", "size-load")]

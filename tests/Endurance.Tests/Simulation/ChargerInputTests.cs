@@ -49,6 +49,21 @@ public sealed class ChargerInputTests
     public void Input_ThatWantsJustLessThanTheNetworkGives_Settles() =>
         Assert.Equal(99.9, Settle(taken => 90.9 + (0.09009 * taken), largest: 100).Watts!.Value, 1e-3);
 
+    /// <summary>A junction that moved makes the powers tried before mean nothing: none of them says that the next has no room.</summary>
+    [Fact]
+    public void Input_ForgettingThatItWasLowered_IsNotCornered()
+    {
+        var input = new ChargerInput();
+        input.Start();
+        input.MoveTo(120);
+        Assert.True(input.TryLower());
+
+        input.Forget();
+
+        Assert.True(input.MoveTo(80));
+        Assert.False(input.IsCornered);
+    }
+
     private static (double? Watts, int Moves) Settle(Func<double, double> taken, double largest)
     {
         const int most = 120;

@@ -151,6 +151,20 @@ public sealed class BatteryFitStudyTests
         Assert.Equal(isSaid, fit.Findings.Any(finding => finding is { Code: "run-not-from-full", Part: "run 2", Severity: Severity.Warning }));
     }
 
+    /// <summary>Below 1.2 A, a fiftieth of 60 A, the one at 1 A is not seen; below 0.2 A it is.</summary>
+    [Theory]
+    [InlineData(60, true)]
+    [InlineData(10, false)]
+    public void Discharge_TooSmallBesideTheLargestCurrent_IsNotLeftOutInSilence(double largest, bool isLeftOut)
+    {
+        var fit = Fit(BenchLog.Of(Bench, hasPulses: false, 1, largest), new BatteryFitOptions { Resistance = Resistance.FromMilliohms(Milliohms) });
+
+        Assert.Equal(isLeftOut ? 1 : 2, fit.Runs.Length);
+        var said = fit.Findings.Where(finding => finding.Code == "small-discharge-left-out").ToList();
+        Assert.Equal(isLeftOut ? ["1 A"] : [], said.Select(finding => finding.Value));
+        Assert.All(said, finding => Assert.Contains("beside the largest current of 60 A. If it is a discharge", finding.Message, StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData(18, 20, "for a lower current, takes 1 as well, so health comes out too low. ")]
     [InlineData(11, 1, "for a higher current, takes 1 as well, so health comes out too high: a capacity test passed so proves nothing. ")]
@@ -184,6 +198,19 @@ public sealed class BatteryFitStudyTests
         Assert.StartsWith("no run goes down to 9 V: run 1 comes nearest, with 10.7", Refusal(log, new BatteryFitOptions { EndVoltages = [Voltage.FromVolts(9)] }), StringComparison.Ordinal);
         Assert.StartsWith("the log holds no discharge", Refusal([.. log.Take(9)], new BatteryFitOptions()), StringComparison.Ordinal);
         Assert.EndsWith("choose a shorter --skip", Refusal(log, new BatteryFitOptions { Skip = Duration.FromHours(20) }), StringComparison.Ordinal);
+    }
+
+    /// <summary>The one row after the first 5 min is that of the end itself, where rounding puts its charge on either side of 0.</summary>
+    [Theory]
+    [InlineData(1.0)]
+    [InlineData(1.2)]
+    public void Log_WithoutRowsForACurve_IsRefused(double exponent)
+    {
+        ImmutableArray<LogSample> log = [.. Enumerable.Range(0, 12).Select(i => new LogSample(i * 330, 12.6 - (0.1 * i), i is 5 or 6 ? 4.7 + (0.1 * i) : 0, 25))];
+
+        var refusal = Refusal(log, new BatteryFitOptions { PeukertExponent = exponent });
+
+        Assert.Matches("^(0 rows lie|1 row lies) between the first 5 min that are left out and the end, and a curve needs 3; choose a shorter --skip, or log more often$", refusal);
     }
 
     [Fact]

@@ -27,6 +27,45 @@ public sealed class ReconciliationCauseTests
     [MemberData(nameof(Batteries))]
     public void Battery_NotConnected_IsNamed(string file, string battery) => AssertNamed("battery-missing", battery, file, Step(ActionVerb.Fail, battery));
 
+    /// <summary>The charge at which its rest voltage has fallen by 0.6 V, twice that at 28 V: three times what is within tolerance.</summary>
+    [Theory]
+    [MemberData(nameof(Batteries))]
+    public void Battery_LessCharged_IsNamedWithItsCharge(string file, string battery)
+    {
+        var drawn = ShippedScenarioTests.Read(file);
+        var typed = drawn.Batteries.Single(candidate => candidate.Name == battery);
+        var charge = Enumerable.Range(0, 1000).Select(i => typed.InitialCharge - (i * 0.001)).First(left => typed.Emf.At(typed.InitialCharge) - typed.Emf.At(left) > 0.6 * drawn.BatteriesInSeries);
+
+        var finding = AssertNamed("battery-charge-differs", battery, file, Aircraft(aircraft => WithBattery(aircraft, battery, fitted => fitted with { InitialCharge = charge })));
+
+        Assert.Equal(charge * 100, double.Parse(finding.Value.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture), 1.5);
+    }
+
+    /// <summary>Six cells for 12 V, as of lead; one is less than what a low charge takes away.</summary>
+    [Theory]
+    [MemberData(nameof(Batteries))]
+    public void Battery_WithAShortedCell_IsNamed(string file, string battery)
+    {
+        var drawn = ShippedScenarioTests.Read(file);
+        var card = new MeasuredCard(WithBattery(drawn, battery, fitted => fitted with { Cells = 6 * drawn.BatteriesInSeries }));
+
+        var finding = Assert.Single(card.Reconciled(card.Of(Step(ActionVerb.ShortCell, battery))).Findings);
+
+        Assert.Equal(("cell-shorted", battery), (finding.Code, finding.Part));
+    }
+
+    /// <summary>Neither alone makes the volts with both right, so they are tried together.</summary>
+    [Fact]
+    public void Batteries_BothLessCharged_AreBothNamed()
+    {
+        var card = new MeasuredCard(ShippedScenarioTests.Read("floatplane.yaml"));
+
+        var finding = Assert.Single(card.Reconciled(card.Of(Aircraft(aircraft => aircraft with { Batteries = [.. aircraft.Batteries.Select(battery => battery with { InitialCharge = 0.4 })] }))).Findings);
+
+        Assert.Equal(("battery-charge-differs", "40 %, 40 %"), (finding.Code, finding.Value));
+        Assert.Contains("ship_battery is charged to about 40 % and not to 95 %, and backup_battery is charged to about 40 % and not to 100 %.", finding.Message, StringComparison.Ordinal);
+    }
+
     [Theory]
     [MemberData(nameof(Diodes))]
     public void Diode_Backwards_IsNamed(string file, string feed) => AssertNamed(
@@ -168,6 +207,9 @@ public sealed class ReconciliationCauseTests
 
     private static Scenario With(Scenario scenario, string name, Func<Feed, Feed> change) =>
         scenario with { Feeds = [.. scenario.Feeds.Select(feed => feed.Name == name ? change(feed) : feed)] };
+
+    private static Scenario WithBattery(Scenario scenario, string name, Func<Battery, Battery> change) =>
+        scenario with { Batteries = [.. scenario.Batteries.Select(battery => battery.Name == name ? change(battery) : battery)] };
 
     private static Scenario WithLoad(Scenario scenario, string name, Func<Load, Load> change) =>
         scenario with { Loads = [.. scenario.Loads.Select(load => load.Name == name ? change(load) : load)] };

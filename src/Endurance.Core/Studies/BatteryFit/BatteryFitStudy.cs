@@ -21,6 +21,9 @@ public static class BatteryFitStudy
     /// <summary>Of the full battery's EMF; fits of sound logs stay far below, so what is above is no discharge curve.</summary>
     private const double MostScatter = 0.04;
 
+    /// <summary>Of all runs together; through fewer any curve goes.</summary>
+    private const int FewestRows = 3;
+
     /// <param name="samples">By strictly rising time.</param>
     /// <param name="options">What is known besides.</param>
     /// <param name="cancellation">Stops the predictions.</param>
@@ -28,7 +31,7 @@ public static class BatteryFitStudy
     public static BatteryFitOutcome Run(ImmutableArray<LogSample> samples, BatteryFitOptions options, CancellationToken cancellation = default)
     {
         var found = DischargeSearch.Find(samples);
-        var (choice, refusal) = RunChoice.Of(found.Runs, options);
+        var (choice, refusal) = RunChoice.Of(found, options);
         if (choice is null)
             return new BatteryFitOutcome(null, refusal);
         var steps = CurrentSteps.Of(samples, found.IsDischargePositive ? 1 : -1);
@@ -46,6 +49,8 @@ public static class BatteryFitStudy
         if (law.IsExponentMeasured && law.Exponent.Value is (< LeastExponent or > MostExponent))
             return new BatteryFitOutcome(null, FormattableString.Invariant($"the runs together give an exponent of {Math.Round(law.Exponent.Value, 2) + 0.0:0.00}, so they cannot all be discharges from full to the same end; choose among them with --run"));
         var observed = choice.Fitted.Select((run, i) => Observations(run, law, resistance.Ohms, options.Skip, ends[i])).ToImmutableArray();
+        if (observed.Sum(run => run.Length) is < FewestRows and var rows)
+            return new BatteryFitOutcome(null, FormattableString.Invariant($"{rows} {(rows == 1 ? "row lies" : "rows lie")} between the first {options.Skip.Minutes:0.#} min that are left out and the end, and a curve needs {FewestRows}; choose a shorter --skip, or log more often"));
         var (emf, isLevelled) = EmfTableFit.Of(observed, endVolts);
         var fitted = FittedBattery.Of(law, law.Exponent.Value, emf, resistance, options.Rated);
         var written = FittedBattery.Of(law, Math.Max(1, law.Exponent.Value), emf, resistance, options.Rated);

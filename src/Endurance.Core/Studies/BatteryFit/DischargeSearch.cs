@@ -11,6 +11,12 @@ public static class DischargeSearch
     /// <summary>Of the largest current: what a shunt reads at rest is well below, a 50-hour rate well above.</summary>
     private const double ThresholdFraction = 0.02;
 
+    /// <summary>Of the threshold: what flows by the offset of a shunt alone.</summary>
+    private const double NoiseFraction = 0.1;
+
+    /// <summary>Volts; less a battery loses at rest.</summary>
+    private const double LeastFall = 0.5;
+
     /// <summary>Shorter loads are switching, not a discharge.</summary>
     private static readonly Duration Shortest = Duration.FromMinutes(5);
 
@@ -39,9 +45,20 @@ public static class DischargeSearch
             Runs = WithMissing([.. runs.Select((span, i) => Run(i + 1, points, span, sign, threshold, samples))], runs, points, sign),
             IsDischargePositive = isDischargePositive,
             Threshold = Current.FromAmperes(threshold),
-            Findings = ShortOnes(falling.Count - runs.Count),
+            Findings = [.. ShortOnes(falling.Count - runs.Count), .. SmallOnes(points, sign, threshold)],
         };
     }
+
+    /// <summary>Long discharges of a current that counts as rest beside the largest of the log.</summary>
+    private static IEnumerable<Finding> SmallOnes(List<RunPoint> points, int sign, double threshold) =>
+        from span in Spans(points, sign, threshold * NoiseFraction)
+        let rows = points[span.First..(span.Last + 1)]
+        where rows.TrueForAll(row => row.Amperes * sign <= threshold)
+            && rows[^1].Seconds - rows[0].Seconds >= Shortest.Seconds && rows[0].Volts - rows[^1].Volts >= LeastFall
+        let amperes = rows.Average(row => row.Amperes * sign)
+        select new Finding(
+            "small-discharge-left-out", Severity.Caution, "log", FormattableString.Invariant($"{amperes:0.###} A"),
+            FormattableString.Invariant($"From {rows[0].Seconds / 60:0} min on {amperes:0.###} A flow for {(rows[^1].Seconds - rows[0].Seconds) / 60:0} min while the volts fall by {rows[0].Volts - rows[^1].Volts:0.0} V, which counts as rest beside the largest current of {threshold / ThresholdFraction:0.#} A. If it is a discharge, fit it from a file of its own."));
 
     /// <summary>Volts and amperes at the instants of the volts; amperes between rows by straight lines.</summary>
     private static List<RunPoint> Joined(ImmutableArray<LogSample> samples)

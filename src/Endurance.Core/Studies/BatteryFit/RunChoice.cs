@@ -13,10 +13,11 @@ internal sealed record RunChoice(ImmutableArray<DischargeRun> Fitted, ImmutableA
     private const double MostAboveLowest = 0.04;
 
     /// <returns>A choice, or a sentence that says why there is none.</returns>
-    public static (RunChoice? Choice, string? Refusal) Of(ImmutableArray<DischargeRun> runs, BatteryFitOptions options)
+    public static (RunChoice? Choice, string? Refusal) Of(FoundDischarges found, BatteryFitOptions options)
     {
+        var runs = found.Runs;
         if (runs.IsEmpty)
-            return (null, "the log holds no discharge: no span of at least 5 min in which the current stays up while the voltage falls");
+            return (null, FormattableString.Invariant($"the log holds no discharge: no span of at least 5 min in which the current stays above {found.Threshold.Amperes:0.###} A, a fiftieth of its largest, while the voltage falls"));
         var strangers = options.Runs.Where(number => number < 1 || number > runs.Length).ToList();
         if (strangers.Count > 0)
             return (null, FormattableString.Invariant($"there is no run {strangers[0]}; the log has {(runs.Length == 1 ? "run 1 alone" : $"runs 1 to {runs.Length}")}"));

@@ -28,6 +28,9 @@ internal sealed record TestSetup(Scenario Scenario, ImmutableArray<TimelineActio
 
     public TestSetup Say(string sentence) => this with { Sentences = Sentences.Add(sentence) };
 
+    /// <summary>A step on top of the others, once.</summary>
+    public TestSetup With(ActionVerb verb, string part) => Steps.Contains(new TimelineAction(verb, part)) ? this : this with { Steps = Steps.Add(new TimelineAction(verb, part)) };
+
     /// <summary>These batteries stay connected and no other.</summary>
     public TestSetup WithBatteries(params string[] connected)
     {

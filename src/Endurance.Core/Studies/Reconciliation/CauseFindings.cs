@@ -55,6 +55,8 @@ internal static class CauseFindings
     private static (string Code, Severity Severity, string Advice) Known(FaultKind kind) => kind switch
     {
         FaultKind.BatteryMissing => ("battery-missing", Severity.Warning, "Look at its terminals, its fuse and its ground before anything else: no case can count on it."),
+        FaultKind.BatteryCharge => ("battery-charge-differs", Severity.Warning, "Charge it in full, let it rest and repeat its points, or type the charge that it has: the minutes here count on what the scenario says."),
+        FaultKind.ShortedCell => ("cell-shorted", Severity.Warning, "Take it out of the aircraft: it heats when it is charged, and no case can count on it."),
         FaultKind.DiodeReversed => ("diode-reversed", Severity.Warning, "Turn it round and repeat its points."),
         FaultKind.DiodeShorted => ("diode-shorted", Severity.Warning, "Replace it and repeat its points: nothing shows this in flight until the other side fails."),
         FaultKind.FeedOpen => ("feed-open", Severity.Warning, "Follow it from end to end: contact, protection, diode, terminals, ground."),

@@ -9,14 +9,11 @@ namespace Endurance.Studies.Reconciliation;
 /// <param name="Date">Day of the measurement; <see langword="null"/>: not said.</param>
 public sealed record ComparedReading(TestPoint Point, ExpectedReading Expected, double? Measured, DateOnly? Date)
 {
-    /// <summary>Half of the last digit of a card; a reading typed as it was predicted is off by no more.</summary>
-    private const double HalfDigit = 0.005 + 1e-9;
-
     /// <summary>Measured less predicted.</summary>
     public double? Deviation => Measured - Expected.Predicted;
 
     public ReadingVerdict Verdict => Deviation is not { } deviation ? ReadingVerdict.NotMeasured
-        : Math.Abs(deviation) <= Math.Max(Expected.Tolerance, HalfDigit) ? ReadingVerdict.InTolerance : ReadingVerdict.OutOfTolerance;
+        : Math.Abs(deviation) <= Expected.Tolerance ? ReadingVerdict.InTolerance : ReadingVerdict.OutOfTolerance;
 
     /// <summary>The number on the card, to the last of its two decimals.</summary>
     public bool IsAsPrinted => Measured is { } measured && Math.Abs(measured - Math.Round(Expected.Predicted, 2, MidpointRounding.AwayFromZero)) < 1e-9;

@@ -4,6 +4,8 @@ namespace Endurance.Studies.Reconciliation;
 internal enum FaultKind
 {
     BatteryMissing,
+    BatteryCharge,
+    ShortedCell,
     DiodeReversed,
     DiodeShorted,
     FeedOpen,

@@ -14,7 +14,7 @@ internal static class FaultyFeeds
         Kind = FaultKind.FeedOpen,
         Part = feed.Name,
         Label = $"{feed.Name} does not carry",
-        Applied = setup => With(setup, ActionVerb.Break, feed.Name),
+        Applied = setup => setup.With(ActionVerb.Break, feed.Name),
     };
 
     public static Fault DiodeShorted(Feed feed) => new()
@@ -22,7 +22,7 @@ internal static class FaultyFeeds
         Kind = FaultKind.DiodeShorted,
         Part = feed.Name,
         Label = $"the diode of {feed.Name} is shorted or bridged",
-        Applied = setup => With(setup, ActionVerb.Short, feed.Name),
+        Applied = setup => setup.With(ActionVerb.Short, feed.Name),
     };
 
     /// <summary>Current is still counted from the feed's <c>from</c> to its <c>to</c>.</summary>
@@ -86,12 +86,6 @@ internal static class FaultyFeeds
     {
         Scenario = setup.Scenario with { Feeds = [.. setup.Scenario.Feeds.Select(feed => Is(feed.Name, name) ? change(feed) : feed)] },
     };
-
-    private static TestSetup With(TestSetup setup, ActionVerb verb, string target)
-    {
-        var action = new TimelineAction(verb, target);
-        return setup.Steps.Contains(action) ? setup : setup with { Steps = setup.Steps.Add(action) };
-    }
 
     private static bool Is(string a, string b) => string.Equals(a, b, StringComparison.Ordinal);
 }

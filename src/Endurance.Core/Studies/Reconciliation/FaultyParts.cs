@@ -4,21 +4,9 @@ using Endurance.Studies.GroundTest;
 
 namespace Endurance.Studies.Reconciliation;
 
-/// <summary>Batteries, loads and meters with something wrong.</summary>
+/// <summary>Loads and meters with something wrong.</summary>
 internal static class FaultyParts
 {
-    public static Fault BatteryMissing(Battery battery)
-    {
-        var action = new TimelineAction(ActionVerb.Fail, battery.Name);
-        return new Fault
-        {
-            Kind = FaultKind.BatteryMissing,
-            Part = battery.Name,
-            Label = $"{battery.Name} is not connected",
-            Applied = setup => setup.Steps.Contains(action) ? setup : setup with { Steps = setup.Steps.Add(action) },
-        };
-    }
-
     public static Fault OnBus(Load load, string bus) => new()
     {
         Kind = FaultKind.LoadOnWrongBus,

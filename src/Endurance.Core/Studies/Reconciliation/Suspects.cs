@@ -29,7 +29,8 @@ internal sealed class Suspects(Scenario scenario, ImmutableArray<MeasuredLoad> l
     /// <param name="predicted">What they make of the readings, in the same order.</param>
     public ImmutableArray<Fault> Of(ImmutableArray<ComparedReading> readings, Suspicion found, ImmutableArray<ExpectedReading> predicted) =>
     [
-        .. scenario.Batteries.Select(FaultyParts.BatteryMissing),
+        .. scenario.Batteries.Select(FaultyBatteries.Missing),
+        .. FaultyBatteries.Off(scenario, readings),
         .. scenario.Feeds.Where(feed => feed.Diode is not null).Select(FaultyFeeds.DiodeReversed),
         .. scenario.Feeds.Where(feed => feed.Diode is not null).Select(FaultyFeeds.DiodeShorted),
         .. scenario.Feeds.Select(FaultyFeeds.Open),

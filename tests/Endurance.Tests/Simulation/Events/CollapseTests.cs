@@ -1,5 +1,6 @@
 using Endurance.Components;
 using Endurance.Numerics;
+using Endurance.Quantities;
 using Endurance.Scenarios;
 using Endurance.Simulation;
 using static Endurance.Tests.Parts;
@@ -125,6 +126,43 @@ public sealed class CollapseTests
         Assert.Equal((14 + Math.Sqrt(196 - (4 * 0.01 * 270))) / 2, run.Bus("bus").StartVoltage.Volts, 1e-8);
         Assert.Equal(LossReason.VoltageCollapse, run.Load("too_much").LostBecause);
         Assert.Null(run.Load("possible").LostBecause);
+    }
+
+    /// <summary>
+    /// A converter of 9 A asked for 3 A + 45.75 W/v + v/5 ohm, which is 3 + 2 sqrt(45.75/5) = 9.05 A at the least, at any v: its output falls.
+    /// Its input takes at most 14 V x 9 A/0.87 = 145 W, with which 25 V behind 0.2 ohm stands at 23.2 V or above.
+    /// </summary>
+    [Theory]
+    [InlineData(10)]
+    [InlineData(43)]
+    [InlineData(200)]
+    public void Collapse_BehindAConverterPastItsLimit_LeavesWhatFeedsItAlone(double milliohms)
+    {
+        var scenario = Scenario(1) with
+        {
+            System = SystemVoltage.Volts28,
+            Buses = [Bus("main", 21), Bus("avionics")],
+            Batteries = [Battery("battery", "main", 100, 20, 1, PiecewiseLinear.Constant(25), PiecewiseLinear.Constant(milliohms))],
+            Chargers =
+            [
+                new Charger
+                {
+                    Name = "converter", From = "main", To = "avionics", Output = Voltage.FromVolts(14), Limit = Current.FromAmperes(9), Efficiency = 0.87,
+                    Droop = Resistance.FromMilliohms(60),
+                },
+            ],
+            Loads =
+            [
+                Amperes("gyros", "main", 1, 18), Watts("pump", "main", 10, 17),
+                Amperes("radios", "avionics", 3, 10), Watts("displays", "avionics", 45.75, 10.5), Ohms("light", "avionics", 5, 8).Off(),
+            ],
+        };
+
+        var run = scenario.Run(Case(At(10, (ActionVerb.Connect, "light"))));
+
+        Assert.Equal(["displays"], run.Loads.Where(load => load.TimePowered is not null).Select(load => load.Name));
+        Assert.Equal(LossReason.VoltageCollapse, run.Load("displays").LostBecause);
+        Assert.Null(run.Bus("main").TimeToCutoff);
     }
 
     private static Scenario Weak(bool reversed, params Load[] loads)
