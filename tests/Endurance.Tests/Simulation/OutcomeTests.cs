@@ -102,6 +102,80 @@ public sealed class OutcomeTests
         Assert.Equal((10, 10, lowestDischarge), Rounded(run.Feed("feed").StartCurrent, run.Feed("feed").HighestCurrent, run.Battery("battery").LowestDischarge!.Value));
     }
 
+    /// <summary>Of what is not there nothing is told: no cutoff, no heat in a wire; 14 V behind 10 mohm give a lamp of 2 ohm 6.97 A.</summary>
+    [Fact]
+    public void Outcomes_OfPartsWithAndWithoutACutoffAndADiode_TellWhatThereIs()
+    {
+        var scenario = Scenario(0.1) with
+        {
+            Buses = [Bus("bus", 11), Bus("far"), Bus("tail")],
+            Alternators = [Alternator("alternator", "bus", 14, 10, 40)],
+            Feeds = [Feed("wire", "bus", "far", 10), Feed("diode", "bus", "tail", diode: new IdealDiodeController { OnResistance = Resistance.FromMilliohms(4), RegulatedDrop = Voltage.Zero })],
+            Loads = [Ohms("lamp", "bus", 2)],
+        };
+
+        var run = scenario.Run();
+
+        Assert.Equal(11, run.Bus("bus").Cutoff!.Value.Volts);
+        Assert.Null(run.Bus("far").Cutoff);
+        Assert.Null(run.Feed("wire").HighestDiodePower);
+        Assert.Equal(0, run.Feed("diode").HighestDiodePower!.Value.Watts, 1e-9);
+        Assert.Equal(14 / 2.01, run.Alternators.Single().HighestCurrent.Amperes, 1e-6);
+    }
+
+    /// <summary>Two batteries at an alternator's bus hold it as one does.</summary>
+    [Fact]
+    public void Alternator_BesideTwoBatteries_IsNotAlone()
+    {
+        var scenario = Tied(null);
+
+        Assert.Null((scenario with { Batteries = [scenario.Batteries[0], scenario.Batteries[0] with { Name = "second" }] }).Run().Alternators.Single().TimeAlone);
+    }
+
+    /// <summary>Each part of a feed that is drawn open keeps it open.</summary>
+    [Theory]
+    [InlineData("breaker")]
+    [InlineData("fuse")]
+    [InlineData("link")]
+    [InlineData("switch")]
+    [InlineData("contactor")]
+    public void Feed_WithAPartDrawnOpen_DoesNotConduct(string part)
+    {
+        var open = new Protection { Kind = ProtectionKind.Breaker, Rating = Current.FromAmperes(5), IsClosed = false };
+        var plain = Feed("feed", "near", "far", 10);
+        var feed = part switch
+        {
+            "breaker" => plain with { Breaker = open },
+            "fuse" => plain with { Fuse = open with { Kind = ProtectionKind.Fuse } },
+            "link" => plain with { FusibleLink = open with { Kind = ProtectionKind.FusibleLink } },
+            "switch" => plain with { Switch = new Switch { IsClosed = false } },
+            _ => plain with { Contactor = new Contactor { IsClosed = false } },
+        };
+
+        var run = (Tied(null) with { Alternators = [], Feeds = [feed] }).Run();
+
+        Assert.Equal(LossReason.NeverFed, run.Load("lamp").LostBecause);
+        Assert.Equal(0, run.Battery("battery").StartCurrent.Amperes, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("front", "lamp")]
+    [InlineData("aft", "other")]
+    public void Selector_AtAPosition_ClosesThatFeedAlone(string at, string fed)
+    {
+        var scenario = Ramp.Standing(12, Ohms("lamp", "far", 2), Ohms("other", "tail", 2)) with
+        {
+            Buses = [Bus("bus"), Bus("far"), Bus("tail")],
+            Feeds = [Feed("feed", "bus", "far", 10), Feed("spare", "bus", "tail", 10)],
+            Selectors = [new Selector { Name = "selector", Positions = [("front", "feed"), ("aft", "spare")], At = at }],
+        };
+
+        var run = scenario.Run();
+
+        Assert.Equal(fed, Assert.Single(run.Loads, load => load.LostBecause is null).Name);
+        Assert.Equal(12 / 2.02, run.Battery("battery").StartCurrent.Amperes, 1e-6);
+    }
+
     [Fact]
     public void LowestDischarge_OfABatteryThatGivesNothing_IsAbsent() =>
         Assert.Null(Ramp.Standing(12).Run().Battery("battery").LowestDischarge);

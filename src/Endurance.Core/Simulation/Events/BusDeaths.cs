@@ -11,11 +11,10 @@ internal sealed class BusDeaths
         this.run = run;
         reasons = new LossReason[network.NodeCount];
         Array.Fill(reasons, LossReason.NeverFed);
-        Note(LossReason.NeverFed);
     }
 
     /// <summary>What a load on a bus is lost by when its voltage is too low there.</summary>
-    public LossReason this[int bus] => run.Energised[bus] ? LossReason.BelowMinimum : reasons[bus];
+    public LossReason this[int bus] => reasons[bus];
 
     /// <summary>Remembers what has just happened for the buses that were fed before it and are not now.</summary>
     public void Note(LossReason cause)

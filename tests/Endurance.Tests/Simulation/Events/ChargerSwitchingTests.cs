@@ -57,6 +57,17 @@ public sealed class ChargerSwitchingTests
         Assert.Equal(0, run.Battery("backup").Received.AmpereHours, 1e-9);
     }
 
+    /// <summary>Switching it does not repair it, and repairing it does not switch it on.</summary>
+    [Theory]
+    [InlineData(ActionVerb.Fail, ActionVerb.Connect)]
+    [InlineData(ActionVerb.Shed, ActionVerb.Restore)]
+    public void Charger_OffByOneVerb_IsNotBroughtBackByTheOther(ActionVerb off, ActionVerb on)
+    {
+        var run = Bench(14).Run(Case(At(2, (off, "charger")), At(3, (on, "charger")), At(5, (ActionVerb.Connect, "alternator"))));
+
+        Assert.Equal(0, run.Battery("backup").Received.AmpereHours, 1e-9);
+    }
+
     /// <summary>2 A at 13.7 V want 30 W: over 100 mohm and 1 ohm they take its input from 13.5 V to below the cut-out, and so on.</summary>
     [Fact]
     public void Charger_WhoseInputSinksUnderIt_IsReportedAsChatteringWithItsName()

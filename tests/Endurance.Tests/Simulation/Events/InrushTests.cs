@@ -63,6 +63,10 @@ public sealed class InrushTests
         Assert.Null(run.Load("pump").TimePowered);
     }
 
+    [Fact]
+    public void Inrush_OfALoadThatIsOnAlready_DoesNotComeAgain() =>
+        Assert.Equal(2 * 10, AmpereMinutes(Ramp.Standing(12.5, Pump()).For(10).Run(Case(At(5, (ActionVerb.Connect, "pump"))))), 1e-4);
+
     private static Load Pump(double inrush = 20) => Amperes("pump", "bus", 2) with { Inrush = new Inrush(Current.FromAmperes(inrush), Duration.FromSeconds(30)) };
 
     private static double AmpereMinutes(SimulationResult run) => run.Battery("battery").Delivered.AmpereHours * 60;

@@ -52,6 +52,7 @@ public sealed class StepWordsTests
 
     [Theory]
     [InlineData(90, "lamp shed (near below 12.4 V for 90 s)")]
+    [InlineData(120, "lamp shed (near below 12.4 V for 2 min)")]
     [InlineData(180, "lamp shed (near below 12.4 V for 3 min)")]
     public void Step_ThatWaits_TellsForWhat(double seconds, string words) =>
         Assert.Equal(words, Assert.Single(Bench.Run(Case(When("near", 12.4, seconds, (ActionVerb.Shed, "lamp")))).Events, happened => happened.Kind == EventKind.Step).What);
