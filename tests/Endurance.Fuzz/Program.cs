@@ -9,6 +9,8 @@ switch (args)
 {
     case ["networks", ..]:
         return Campaign.Run("networks", NetworkOracle.Check, Number(1, 2000), Number(2, 0), Console.Out);
+    case ["agreement", ..]:
+        return Campaign.Run("agreement", NetworkOracle.CheckAgreement, Number(1, 500), Number(2, 0), Console.Out);
     case ["texts", ..]:
         return Campaign.Run("texts", new TextOracle(Shipped()).Check, Number(1, 2000), Number(2, 0), Console.Out);
     case ["text", _]:
@@ -40,6 +42,7 @@ switch (args)
             texts [count [first seed]]      reads damaged texts, and simulates what reads
             text SEED                       prints the text of a seed and what became of it
             networks [count [first seed]]   reads and simulates drawn networks
+            agreement [count [first seed]]  the same, each with its parts reversed and at half the tolerance too
             network SEED                    prints the network of a seed and what became of it
             check FILE                      prints the events of a network at three tolerances, and what became of it
             shrink SEED                     prints the smallest network that fails as that of a seed does
