@@ -16,9 +16,9 @@ internal sealed class UnsolvedNetworkException : Exception
     private UnsolvedNetworkException(string bus, string reason, string remedy)
         : base($"The network was not solved: {reason}. {remedy}") => (Bus, Reason, Remedy) = (bus, reason, remedy);
 
-    /// <summary>Chargers that feed each other in a circle can chase each other without end.</summary>
+    /// <summary>Chargers in a circle, or one beside a diode that its output heats and cools, can chase each other without end.</summary>
     public static UnsolvedNetworkException OfChargers(string charger, string bus) =>
-        new(bus, $"what {charger} takes at {bus} does not settle, because chargers feed each other in a circle", "Switch one of them off.");
+        new(bus, $"what {charger} takes at {bus} does not settle, because what chargers give comes back to what feeds them", "Switch one of them off.");
 
     /// <summary>The bus with the largest imbalance.</summary>
     public string Bus { get; }
