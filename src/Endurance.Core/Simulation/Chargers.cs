@@ -17,34 +17,10 @@ internal sealed class Chargers
     }
 
     /// <summary>Whether some charger settles nowhere below a power that leaves no operating point.</summary>
-    public bool IsAnyCornered
-    {
-        get
-        {
-            foreach (var input in inputs)
-            {
-                if (input.IsCornered)
-                    return true;
-            }
-
-            return false;
-        }
-    }
+    public bool IsAnyCornered => Array.Exists(inputs, static input => input.IsCornered);
 
     /// <summary>Whether some guess left no operating point since something else moved last.</summary>
-    public bool IsAnyLowered
-    {
-        get
-        {
-            foreach (var input in inputs)
-            {
-                if (input.IsLowered)
-                    return true;
-            }
-
-            return false;
-        }
-    }
+    public bool IsAnyLowered => Array.Exists(inputs, static input => input.IsLowered);
 
     /// <summary>Watts into a charger's input.</summary>
     public double this[int charger] => inputs[charger].Watts;

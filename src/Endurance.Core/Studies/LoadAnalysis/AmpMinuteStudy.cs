@@ -20,24 +20,25 @@ internal static class AmpMinuteStudy
         var landed = State(scenario, failureCase, isTaken);
         foreach (var load in landing?.Connect ?? [])
             landed.Apply(new TimelineAction(ActionVerb.Connect, load));
-        var current = Drawn(scenario, items, shed);
+        var voltages = new BusVoltages(scenario);
+        var current = Drawn(scenario, voltages, items, shed);
         if (scenario.Alternators.Any(shed.Gives) || current <= Current.Zero)
             return null;
 
         var batteries = Giving(scenario, items, shed);
         var alive = Alive(scenario, shed);
         var form = new AmpMinutes(
-            Usable(scenario, batteries),
-            Drawn(scenario, items, atZero),
+            Usable(scenario, voltages, batteries),
+            Drawn(scenario, voltages, items, atZero),
             result.Run.Recognition ?? Duration.Zero,
             current,
-            landing is null ? Current.Zero : Drawn(scenario, items, landed),
+            landing is null ? Current.Zero : Drawn(scenario, voltages, items, landed),
             landing?.Lasts ?? Duration.Zero);
         var simulated = result.LatestApproach is { } latest ? latest + landing!.Lasts : result.Endurance;
         if (result.LandingReserve is { Latest: null, IsEverCovered: true })
             simulated = null;
         var fed = scenario.Loads.Where(load => alive.Contains(load.Bus) && shed.IsOn(load.Name));
-        var why = new AmpMinuteDifference(form, batteries, [.. fed], scenario.NominalVoltage, new BusVoltages(scenario)).Explain(landing, result);
+        var why = new AmpMinuteDifference(form, batteries, [.. fed], scenario.NominalVoltage, voltages).Explain(landing, result);
         return new AmpMinuteComparison(failureCase.Name, form, simulated, result.LandingReserve is { IsEverCovered: false }, why) { BreakOff = result.BreakOff };
     }
 
@@ -52,12 +53,9 @@ internal static class AmpMinuteStudy
     ];
 
     /// <summary>Ampere-hours at the system's voltage.</summary>
-    private static Charge Usable(Scenario scenario, ImmutableArray<Battery> batteries)
-    {
-        var voltages = new BusVoltages(scenario);
-        return batteries.Aggregate(Charge.Zero, (sum, battery) =>
+    private static Charge Usable(Scenario scenario, BusVoltages voltages, ImmutableArray<Battery> batteries) =>
+        batteries.Aggregate(Charge.Zero, (sum, battery) =>
             sum + (battery.EffectiveCapacity * (battery.InitialCharge * (voltages.Of(battery.Bus) / scenario.NominalVoltage))));
-    }
 
     private static WiringState State(Scenario scenario, FailureCase failureCase, Func<TimelineStep, bool> isTaken)
     {
@@ -68,10 +66,9 @@ internal static class AmpMinuteStudy
     }
 
     /// <summary>Means of everything that is on and that a battery reaches, at the system's voltage.</summary>
-    private static Current Drawn(Scenario scenario, ImmutableArray<LoadItem> items, WiringState state)
+    private static Current Drawn(Scenario scenario, BusVoltages voltages, ImmutableArray<LoadItem> items, WiringState state)
     {
         var alive = Alive(scenario, state);
-        var voltages = new BusVoltages(scenario);
         return items.Where(item => alive.Contains(item.Bus) && IsOn(scenario, item, state))
             .Aggregate(Current.Zero, (sum, item) => sum + (item.Mean * AtSystem(scenario, voltages, item, state)));
     }

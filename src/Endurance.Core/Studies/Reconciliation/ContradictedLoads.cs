@@ -40,7 +40,7 @@ internal static class ContradictedLoads
         FormattableString.Invariant($"T{load.Point} has it draw less than the scenario says, and the other points of the card do not: its draw stays as the scenario has it. Measure it again, volts and amperes, with one wire of its supply in the clamp, and look at the decimal points."));
 
     private static bool DrawsLess(Scenario scenario, MeasuredLoad load) =>
-        load.Measured.CurrentAt(scenario.NominalVoltage) < load.Drawn.CurrentAt(scenario.NominalVoltage) * (1 - Tolerances.CurrentFraction);
+        Tolerances.Draw(scenario, load.Measured) < Tolerances.Draw(scenario, load.Drawn) * (1 - Tolerances.CurrentFraction);
 
     private static double Misfit(IEnumerable<IGrouping<int, ComparedReading>> points, Suspicion suspicion)
     {
